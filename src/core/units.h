@@ -1,0 +1,20 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/part.h"
+
+/* Lengths as people write and read them. */
+
+#define BF_MM_PER_INCH 25.4
+
+/* A length for people: in mm with one decimal at most ("40", "4.7"), in inches as a fraction to
+ * the nearest 1/64 where it is one to 0.001 in ("4 3/4"), else with three decimals ("0.187").
+ * With the unit ("40 mm", "4 3/4 in"). In the locale's decimal sign. Returns: (transfer full). */
+char *bf_format_length (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The same without the unit. */
+char *bf_format_number (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
+
+/* An angle for people: "90°", "72.5°". angle in degrees. Returns: (transfer full). */
+char *bf_format_angle (double angle_deg) G_GNUC_WARN_UNUSED_RESULT;

@@ -1,0 +1,212 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/part.h"
+#include "core/ring.h"
+
+/* The one result that everything is drawn from: a part's blank, its formed shape, its bends,
+ * reliefs, seams and checks. bf_fold() is a pure function of the part; a BfFold is
+ * reference-counted and never changes.
+ *
+ * In the flat, x and y are the base's drawn coordinates. For an edge, u runs along it from its
+ * start and v outward from the drawn line. */
+
+typedef enum
+{
+  BF_SEVERITY_MUST_FIX,
+  BF_SEVERITY_LOOK_AT,
+  BF_SEVERITY_GOOD_TO_KNOW,
+} BfSeverity;
+
+typedef struct
+{
+  const char *code; /* "flange-too-short": static */
+  BfSeverity severity;
+  char *where;          /* "front", "base:2", "front:1" */
+  double found, needed; /* NAN where there is no number */
+  char *message;        /* a translated sentence */
+  BfVec2 place;         /* a point of the blank near it */
+} BfCheck;
+
+/* One bend line of the blank, and what making it takes. */
+typedef struct
+{
+  const char *flange; /* the id; the part's string */
+  guint face;         /* index of the flange's face */
+  double angle_rad;
+  BfTurn turn;
+  BfBendWay way;
+  BfAllowanceRule rule;
+  double inside_radius_mm;
+  double k; /* what the rule amounts to */
+  double allowance_mm;
+  double setback_mm; /* by the part's measure */
+  double deduction_mm;
+  BfVec2 line[2]; /* the bend line in the flat, from its start to its end */
+  BfVec2 zone[4]; /* the bend zone: parent's tangent start, end; flange's tangent end, start */
+  double moment_nm;
+  double lever_mm;
+  double force_n;      /* NAN = not worked out */
+  double overbend_rad; /* how far past the angle to go so that it springs back to it */
+  double kept;         /* share of the metal left along the bend: 1 where it is not slotted */
+} BfBendResult;
+
+typedef enum
+{
+  BF_RELIEF_KIND_CORNER,
+  BF_RELIEF_KIND_END,
+} BfReliefKind;
+
+/* Metal taken away where bends end, so that they can be made. */
+typedef struct
+{
+  BfReliefKind kind;
+  BfReliefShape shape;  /* round; square for a notch or a square relief */
+  char *where;          /* "base:2", "front:1" for a corner; the flange's id for an end */
+  BfVec2 at;            /* the centre */
+  double need_mm;       /* by geometry alone */
+  double diameter_mm;   /* as drawn; the side for a square, the width for a notch */
+  double drill_mm;      /* NAN where it is not drilled */
+  char *drill;          /* "6.5 mm"; NULL where it is not drilled */
+  BfRing *ring;         /* the outline of the cut */
+} BfRelief;
+
+/* Two flanges that meet at a corner. */
+typedef struct
+{
+  const char *before, *after; /* ids, counter-clockwise; the part's strings */
+  double length_mm;           /* along the inside edges; 0 where they only meet at a point */
+  double gap_mm;              /* between the inside edges; NAN where they are not parallel */
+} BfSeam;
+
+/* A flat face: the base (index 0) or a flange. */
+typedef struct
+{
+  const char *id; /* "base" or the flange's id */
+  int parent;     /* index of the face it hangs on; −1 for the base */
+  int bend;       /* index in bends; −1 for the base */
+  BfRing *outline; /* in the blank, before reliefs and openings */
+} BfFace;
+
+typedef enum
+{
+  BF_SOLID_SLAB,
+  BF_SOLID_SECTOR,
+} BfSolidKind;
+
+/* A piece of the formed metal. */
+typedef struct
+{
+  BfSolidKind kind;
+  guint face; /* the face it is, or, for a sector, the flange that it bends up */
+
+  /* A slab: a flat of thickness t below the marking side. flat_to_local turns a point (x, y) of
+   * the blank into (x, y) of the frame: local = rotate (p − flat_origin) into flat_ex, flat_ey.
+   * A sector: the frame stands at the zone's start on the parent's tangent, on the marking side:
+   * ex along the bend (u), ey outward (v), ez out of the marking side. */
+  BfFrame frame;
+  BfVec2 flat_origin, flat_ex, flat_ey;
+
+  /* A sector only: it runs from x = 0 to width, and turns by angle about the line
+   * y = 0, z = radius (turned up) or z = −t − radius (turned down). radius is the inside
+   * radius; the metal lies between radius and radius + t from that line. */
+  double width_mm, radius_mm, angle_rad;
+  BfTurn turn;
+} BfSolid;
+
+typedef struct
+{
+  GArray *solids;    /* BfSolid */
+  BfVec3 min, max;   /* box in the base's frame, metal included */
+  double volume_mm3; /* before reliefs, slots and openings */
+} BfFormed;
+
+typedef struct
+{
+  GPtrArray *rings; /* BfRing: outer rings first, then holes */
+  guint n_outer;    /* 1, but for a blank in pieces */
+  BfBox box;        /* arcs exact */
+  double area_mm2;
+  double area_before_cuts_mm2;
+  double mass_kg;
+  double cut_length_mm;
+} BfBlank;
+
+typedef struct
+{
+  gatomicrefcount ref_count;
+  BfPart *part;       /* the part folded, counter-clockwise */
+  GArray *faces;      /* BfFace: the base, then the flanges by id */
+  GArray *bends;      /* BfBendResult, by id */
+  GArray *reliefs;    /* BfRelief */
+  GArray *seams;      /* BfSeam */
+  GArray *checks;     /* BfCheck: must fix first, then look at, then good to know */
+  BfBlank blank;
+  BfFormed formed;
+} BfFold;
+
+/* Folds a part. The part is kept by reference. Never fails: what is wrong stands in checks, and
+ * what can be drawn is drawn. Needs at least three base points (programmer's care; the reader
+ * refuses fewer). Returns: (transfer full). */
+BfFold *bf_fold (BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
+
+BfFold *bf_fold_ref (BfFold *fold);
+void bf_fold_unref (BfFold *fold);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfFold, bf_fold_unref)
+
+static inline const BfFace *
+bf_fold_face (const BfFold *fold, guint i)
+{
+  return &g_array_index (fold->faces, BfFace, i);
+}
+
+static inline const BfBendResult *
+bf_fold_bend (const BfFold *fold, guint i)
+{
+  return &g_array_index (fold->bends, BfBendResult, i);
+}
+
+static inline const BfRelief *
+bf_fold_relief (const BfFold *fold, guint i)
+{
+  return &g_array_index (fold->reliefs, BfRelief, i);
+}
+
+static inline const BfSeam *
+bf_fold_seam (const BfFold *fold, guint i)
+{
+  return &g_array_index (fold->seams, BfSeam, i);
+}
+
+static inline const BfCheck *
+bf_fold_check (const BfFold *fold, guint i)
+{
+  return &g_array_index (fold->checks, BfCheck, i);
+}
+
+static inline const BfRing *
+bf_blank_ring (const BfBlank *blank, guint i)
+{
+  return g_ptr_array_index (blank->rings, i);
+}
+
+static inline const BfSolid *
+bf_formed_solid (const BfFormed *formed, guint i)
+{
+  return &g_array_index (formed->solids, BfSolid, i);
+}
+
+/* How many checks have that severity. */
+guint bf_fold_count_checks (const BfFold *fold, BfSeverity severity);
+
+/* The formed shape with every bend turned by that fraction of its angle: 0 lies flat, 1 is
+ * fold->formed. The zone keeps its width, so its radius grows as it opens. Box and volume are not
+ * worked out (all 0). formed: (out), clear with bf_formed_clear(). */
+void bf_fold_formed_at (const BfFold *fold, double fraction, BfFormed *formed);
+void bf_formed_clear (BfFormed *formed);
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (BfFormed, bf_formed_clear)
+
+/* For a test: the point of space where a point of the blank ends up, on the marking side. face is
+ * an index; p lies in that face's flat. */
+BfVec3 bf_fold_place (const BfFold *fold, guint face, BfVec2 p);
