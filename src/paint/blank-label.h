@@ -1,0 +1,32 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <cairo.h>
+
+#include "fold/fold.h"
+#include "paint/label-field.h"
+
+/* Words that stand on the blank: one line, lying along a direction of the blank. */
+
+typedef struct
+{
+  char *words;
+  BfPlate plate;        /* the ground they take, in the blank's coordinates */
+  double cap_height_mm; /* in millimetres of the blank */
+  gboolean bold;
+} BfBlankLabel;
+
+/* A label whose ground is as large as its words, its centre at (0, 0). words: (transfer full).
+ * along: unit, the way they are read. Returns: (transfer full). */
+BfBlankLabel *bf_blank_label_new (char *words, double cap_height_mm, gboolean bold, BfVec2 along)
+    G_GNUC_WARN_UNUSED_RESULT;
+void bf_blank_label_free (BfBlankLabel *label);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfBlankLabel, bf_blank_label_free)
+
+/* Draws it in cr's present colour. cr as for bf_blank_view_draw(): y down, (x, y) at (x, −y). */
+void bf_blank_label_draw (const BfBlankLabel *label, cairo_t *cr);
+
+/* What a bend is told as: "fold up 90°", "fold down 30° (opening 150°, leans out)",
+ * "fold up 180° (hem)". Returns: (transfer full). */
+char *bf_blank_bend_words (const BfBendResult *bend) G_GNUC_WARN_UNUSED_RESULT;

@@ -1,0 +1,339 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "paint/blank-labels.h"
+
+#include <glib/gi18n.h>
+
+#include "core/tolerance.h"
+#include "core/units.h"
+
+#define NAME_ENLARGED 1.5
+
+/* Millimetres of paper. */
+#define CLEARANCE_MM 0.9
+#define BESIDE_LINE_MM 1.3
+#define PAST_END_MM 3.0
+
+#define LARGEST_DRILL_MM 13.0 /* what a common drill's chuck holds (common practice) */
+#define GRID 12               /* places tried along each side of a face */
+
+typedef struct
+{
+  const BfFold *fold;
+  const BfBlankStyle *style;
+  BfLabelField *field;
+  GPtrArray *labels;
+} Placer;
+
+BfVec2
+bf_blank_upright (BfVec2 along, double turn_rad)
+{
+  double x = cos (turn_rad) * along.x - sin (turn_rad) * along.y;
+  double y = sin (turn_rad) * along.x + cos (turn_rad) * along.y;
+  gboolean is_reversed = x < -BF_TOLERANCE_SIZE_MM || (x < BF_TOLERANCE_SIZE_MM && y < 0.0);
+
+  return is_reversed ? bf_vec2_scale (along, -1.0) : along;
+}
+
+/* words: (transfer full). */
+static BfBlankLabel *
+new_label (const Placer *placer, char *words, BfVec2 along, gboolean bold)
+{
+  const BfBlankStyle *style = placer->style;
+  double cap_height_mm = style->cap_height_mm * style->unit * (bold ? NAME_ENLARGED : 1.0);
+
+  return bf_blank_label_new (words, cap_height_mm, bold, bf_blank_upright (along, style->turn_rad));
+}
+
+static gboolean
+fits_at (const Placer *placer, BfBlankLabel *label, BfVec2 centre)
+{
+  label->plate.centre = centre;
+  return bf_label_field_is_free (placer->field, &label->plate);
+}
+
+/* Keeps the label where it is, or drops it where it found no place. label: (transfer full). */
+static void
+settle (Placer *placer, BfBlankLabel *label, gboolean placed)
+{
+  if (!placed)
+    {
+      bf_blank_label_free (label);
+      return;
+    }
+  bf_label_field_add_plate (placer->field, &label->plate);
+  g_ptr_array_add (placer->labels, label);
+}
+
+/* Tries places along the line from its middle to its ends, offset to one side of it. */
+static gboolean
+find_beside (const Placer *placer, BfBlankLabel *label, const BfVec2 line[2], BfVec2 side)
+{
+  static const double shares[] = { 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9 };
+  BfVec2 step = bf_vec2_sub (line[1], line[0]);
+  double offset = label->plate.height / 2.0 + BESIDE_LINE_MM * placer->style->unit;
+
+  for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+    {
+      BfVec2 on_line = bf_vec2_along (line[0], step, shares[i]);
+      if (fits_at (placer, label, bf_vec2_along (on_line, side, offset)))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+find_past_ends (const Placer *placer, BfBlankLabel *label, const BfVec2 line[2])
+{
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (line[1], line[0]));
+  double offset = label->plate.width / 2.0 + PAST_END_MM * placer->style->unit;
+
+  return fits_at (placer, label, bf_vec2_along (line[1], along, offset)) ||
+         fits_at (placer, label, bf_vec2_along (line[0], along, -offset));
+}
+
+static void
+place_bend_note (Placer *placer, const BfBendResult *bend)
+{
+  BfVec2 line[2] = { bend->line[0], bend->line[1] };
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (line[1], line[0]));
+  BfVec2 outward = bf_vec2_sub (bend->zone[3], bend->zone[0]);
+  BfVec2 normal = bf_vec2 (-along.y, along.x);
+  BfVec2 to_flange = bf_vec2_scale (normal, bf_vec2_dot (normal, outward) < 0.0 ? -1.0 : 1.0);
+  BfBlankLabel *label;
+
+  if (placer->style->view != NULL && !bf_box_clip_line (placer->style->view, &line[0], &line[1]))
+    return;
+  label = new_label (placer, bf_blank_bend_words (bend), along, FALSE);
+  settle (placer, label,
+          find_beside (placer, label, line, bf_vec2_scale (to_flange, -1.0)) ||
+              find_beside (placer, label, line, to_flange) || find_past_ends (placer, label, line));
+}
+
+static gboolean
+is_in_view (const Placer *placer, BfVec2 p)
+{
+  const BfBox *view = placer->style->view;
+
+  return view == NULL ||
+         (p.x >= view->min.x && p.x <= view->max.x && p.y >= view->min.y && p.y <= view->max.y);
+}
+
+/* Places round a circle, those away from the blank's middle first: a relief's free side is there,
+ * and words stay off the metal. */
+static gboolean
+find_round (const Placer *placer, BfBlankLabel *label, BfVec2 at, double radius_mm)
+{
+  static const double sides[][2] = { { 1, 1 },  { 1, 0 },  { 0, 1 },  { 1, -1 },
+                                     { -1, 1 }, { -1, 0 }, { 0, -1 }, { -1, -1 } };
+  const BfBox *box = &placer->fold->blank.box;
+  BfVec2 x = label->plate.along, y = bf_vec2 (-x.y, x.x);
+  BfVec2 from_middle = bf_vec2_sub (at, bf_vec2_scale (bf_vec2_add (box->min, box->max), 0.5));
+  double right = bf_vec2_dot (from_middle, x) < 0.0 ? -1.0 : 1.0;
+  double up = bf_vec2_dot (from_middle, y) < 0.0 ? -1.0 : 1.0;
+  double reach = radius_mm + BESIDE_LINE_MM * placer->style->unit;
+
+  for (guint i = 0; i < G_N_ELEMENTS (sides); i++)
+    {
+      double u = right * sides[i][0], v = up * sides[i][1];
+      double r = fabs (u) + fabs (v) > 1.0 ? reach * G_SQRT2 / 2.0 : reach;
+      BfVec2 centre = bf_vec2_along (at, x, u * (r + label->plate.width / 2.0));
+      if (fits_at (placer, label, bf_vec2_along (centre, y, v * (r + label->plate.height / 2.0))))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* words: (transfer full). */
+static void
+place_drill_note (Placer *placer, char *words, BfVec2 at, double radius_mm)
+{
+  double turn = placer->style->turn_rad;
+  BfBlankLabel *label = new_label (placer, words, bf_vec2 (cos (turn), -sin (turn)), FALSE);
+
+  settle (placer, label, find_round (placer, label, at, radius_mm));
+}
+
+static void
+place_relief_notes (Placer *placer)
+{
+  for (guint i = 0; i < placer->fold->reliefs->len; i++)
+    {
+      const BfRelief *relief = bf_fold_relief (placer->fold, i);
+      if (relief->drill != NULL && is_in_view (placer, relief->at))
+        /* Translators: a drill of that size, "drill 6.5 mm". */
+        place_drill_note (placer, g_strdup_printf (_ ("drill %s"), relief->drill), relief->at,
+                          relief->drill_mm / 2.0);
+    }
+}
+
+static void
+place_hole_notes (Placer *placer)
+{
+  const BfBlank *blank = &placer->fold->blank;
+
+  for (guint i = blank->n_outer; i < blank->rings->len; i++)
+    {
+      g_autofree char *size = NULL;
+      double radius_mm;
+      BfVec2 centre;
+      if (!bf_ring_is_circle (bf_blank_ring (blank, i), &centre, &radius_mm) ||
+          !is_in_view (placer, centre))
+        continue;
+      size = bf_format_length (radius_mm * 2.0, placer->style->units);
+      if (radius_mm * 2.0 > LARGEST_DRILL_MM)
+        /* Translators: a round hole too large to drill, and its diameter. */
+        place_drill_note (placer, g_strdup_printf (_ ("hole %s"), size), centre, radius_mm);
+      else
+        place_drill_note (placer, g_strdup_printf (_ ("drill %s"), size), centre, radius_mm);
+    }
+}
+
+static gboolean
+lies_on_face (const BfBlankLabel *label, const BfFace *face)
+{
+  BfVec2 corners[4];
+
+  bf_plate_corners (&label->plate, corners);
+  for (int i = 0; i < 4; i++)
+    if (!bf_ring_contains (face->outline, corners[i]))
+      return FALSE;
+  return TRUE;
+}
+
+/* The part of a face's box that is seen. FALSE where none is. */
+static gboolean
+seen_box (const Placer *placer, const BfFace *face, BfBox *box)
+{
+  const BfBox *view = placer->style->view;
+
+  *box = bf_box_empty ();
+  bf_ring_extend_box (face->outline, box);
+  if (view == NULL)
+    return TRUE;
+  box->min = bf_vec2 (MAX (box->min.x, view->min.x), MAX (box->min.y, view->min.y));
+  box->max = bf_vec2 (MIN (box->max.x, view->max.x), MIN (box->max.y, view->max.y));
+  return box->min.x < box->max.x && box->min.y < box->max.y;
+}
+
+/* The free place on the face that is nearest to the middle of what is seen of it. */
+static gboolean
+find_on_face (const Placer *placer, BfBlankLabel *label, const BfFace *face)
+{
+  BfVec2 middle, size, best = { 0.0, 0.0 };
+  double best_distance = HUGE_VAL;
+  BfBox box;
+
+  if (!seen_box (placer, face, &box))
+    return FALSE;
+  middle = bf_vec2_scale (bf_vec2_add (box.min, box.max), 0.5);
+  size = bf_vec2_sub (box.max, box.min);
+  for (int i = 0; i <= GRID * GRID + 2 * GRID; i++)
+    {
+      double u = (double)(i % (GRID + 1)) / GRID - 0.5, v = (double)(i / (GRID + 1)) / GRID - 0.5;
+      double distance = hypot (u * size.x, v * size.y);
+      if (distance >= best_distance)
+        continue;
+      if (fits_at (placer, label, bf_vec2_add (middle, bf_vec2 (u * size.x, v * size.y))) &&
+          lies_on_face (label, face))
+        {
+          best = label->plate.centre;
+          best_distance = distance;
+        }
+    }
+  label->plate.centre = best;
+  return best_distance < HUGE_VAL;
+}
+
+static char *
+face_words (const Placer *placer, const BfFace *face)
+{
+  const BfFlange *flange = bf_part_find_flange (placer->fold->part, face->id);
+  g_autofree char *length = NULL;
+
+  if (flange == NULL)
+    return g_strdup (face->id);
+  length = bf_format_number (flange->length_mm, placer->style->units);
+  /* Translators: a flange's name and its length, "front, 40". */
+  return g_strdup_printf (_ ("%s, %s"), face->id, length);
+}
+
+/* Along its bend where there is room, else square to it. */
+static void
+place_flange_name (Placer *placer, const BfFace *face)
+{
+  const BfBendResult *bend = bf_fold_bend (placer->fold, (guint)face->bend);
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (bend->line[1], bend->line[0]));
+  BfBlankLabel *label = new_label (placer, face_words (placer, face), along, FALSE);
+  gboolean placed = find_on_face (placer, label, face);
+
+  if (!placed)
+    {
+      label->plate.along = bf_blank_upright (bf_vec2 (-along.y, along.x), placer->style->turn_rad);
+      placed = find_on_face (placer, label, face);
+    }
+  settle (placer, label, placed);
+}
+
+static void
+place_part_name (Placer *placer, const BfFace *base)
+{
+  double turn = placer->style->turn_rad;
+  const char *name = placer->fold->part->name;
+  BfBlankLabel *label;
+
+  if (name == NULL || *name == '\0')
+    return;
+  label = new_label (placer, g_strdup (name), bf_vec2 (cos (turn), -sin (turn)), TRUE);
+  settle (placer, label, find_on_face (placer, label, base));
+}
+
+static void
+place_names (Placer *placer)
+{
+  for (guint i = 0; i < placer->fold->faces->len; i++)
+    {
+      const BfFace *face = bf_fold_face (placer->fold, i);
+      if (face->bend >= 0)
+        place_flange_name (placer, face);
+      else
+        place_part_name (placer, face);
+    }
+}
+
+BfLabelField *
+bf_blank_label_field (const BfFold *fold, const BfBox *view, double clearance_mm)
+{
+  BfLabelField *field = bf_label_field_new (view, clearance_mm);
+
+  for (guint i = 0; i < fold->blank.rings->len; i++)
+    bf_label_field_add_ring (field, bf_blank_ring (&fold->blank, i));
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    if (bf_fold_relief (fold, i)->drill != NULL)
+      bf_label_field_add_ring (field, bf_fold_relief (fold, i)->ring);
+  for (guint i = 0; i < fold->bends->len; i++)
+    bf_label_field_add_line (field, bf_fold_bend (fold, i)->line[0],
+                             bf_fold_bend (fold, i)->line[1]);
+  return field;
+}
+
+GPtrArray *
+bf_blank_labels (const BfFold *fold, const BfBlankStyle *style)
+{
+  g_autoptr (BfLabelField) field =
+      bf_blank_label_field (fold, style->view, CLEARANCE_MM * style->unit);
+  Placer placer = { fold, style, field,
+                    g_ptr_array_new_with_free_func ((GDestroyNotify)bf_blank_label_free) };
+
+  if (style->layers & BF_BLANK_BEND_NOTES)
+    for (guint i = 0; i < fold->bends->len; i++)
+      place_bend_note (&placer, bf_fold_bend (fold, i));
+  if (style->layers & BF_BLANK_DRILL_NOTES)
+    {
+      place_relief_notes (&placer);
+      place_hole_notes (&placer);
+    }
+  if (style->layers & BF_BLANK_NAMES)
+    place_names (&placer);
+  return placer.labels;
+}

@@ -1,0 +1,147 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "paint/blank-view.h"
+
+#include "paint/blank-labels.h"
+#include "paint/palette.h"
+#include "paint/ring-path.h"
+
+#define CAP_HEIGHT_MM 2.6
+#define CROSS_PAST_CIRCLE_MM 1.5
+#define HIGHLIGHT_ALPHA 0.35
+
+static const guint32 metal_rgb[2] = { 0xF4F2EE, 0x3A3D40 }; /* light, dark */
+static const guint32 words_rgb[2] = { 0x000000, 0xECE9E4 };
+
+void
+bf_blank_style_init (BfBlankStyle *style, const BfFold *fold)
+{
+  *style = (BfBlankStyle){ .layers = BF_BLANK_LINES | BF_BLANK_WORDS,
+                           .unit = 1.0,
+                           .cap_height_mm = CAP_HEIGHT_MM,
+                           .highlight_face = -1,
+                           .units = fold->part->units };
+}
+
+static void
+draw_metal (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  for (guint i = 0; i < fold->blank.rings->len; i++)
+    bf_ring_path (bf_blank_ring (&fold->blank, i), cr);
+  bf_set_source_rgb (cr, metal_rgb[style->dark ? 1 : 0]);
+  cairo_fill (cr);
+}
+
+static void
+draw_highlight (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  guint32 rgb = bf_okabe_ito (BF_OKABE_ITO_ORANGE);
+
+  if (style->highlight_face < 0 || (guint)style->highlight_face >= fold->faces->len)
+    return;
+  bf_ring_path (bf_fold_face (fold, (guint)style->highlight_face)->outline, cr);
+  cairo_set_source_rgba (cr, (rgb >> 16 & 0xFF) / 255.0, (rgb >> 8 & 0xFF) / 255.0,
+                         (rgb & 0xFF) / 255.0, HIGHLIGHT_ALPHA);
+  cairo_fill (cr);
+}
+
+static void
+draw_cuts (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  for (guint i = 0; i < fold->blank.rings->len; i++)
+    {
+      BfPurpose purpose = i < fold->blank.n_outer ? BF_PURPOSE_CUT_OUTSIDE : BF_PURPOSE_CUT_INSIDE;
+      bf_pen_apply (bf_pen (purpose), cr, style->unit, style->dark);
+      bf_ring_path (bf_blank_ring (&fold->blank, i), cr);
+      cairo_stroke (cr);
+    }
+}
+
+static void
+draw_bends (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, i);
+      BfPurpose purpose = bend->turn == BF_TURN_UP ? BF_PURPOSE_BEND_UP : BF_PURPOSE_BEND_DOWN;
+      bf_pen_apply (bf_pen (purpose), cr, style->unit, style->dark);
+      cairo_move_to (cr, bend->line[0].x, bend->line[0].y);
+      cairo_line_to (cr, bend->line[1].x, bend->line[1].y);
+      cairo_stroke (cr);
+    }
+}
+
+static void
+draw_cross (const BfBlankStyle *style, cairo_t *cr, BfVec2 at, double radius_mm)
+{
+  double arm = radius_mm + CROSS_PAST_CIRCLE_MM * style->unit;
+
+  cairo_move_to (cr, at.x - arm, at.y);
+  cairo_line_to (cr, at.x + arm, at.y);
+  cairo_move_to (cr, at.x, at.y - arm);
+  cairo_line_to (cr, at.x, at.y + arm);
+  cairo_stroke (cr);
+}
+
+static void
+draw_drills (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  const BfBlank *blank = &fold->blank;
+
+  bf_pen_apply (bf_pen (BF_PURPOSE_DRILL), cr, style->unit, style->dark);
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    {
+      const BfRelief *relief = bf_fold_relief (fold, i);
+      if (relief->drill == NULL)
+        continue;
+      cairo_new_sub_path (cr);
+      cairo_arc (cr, relief->at.x, relief->at.y, relief->drill_mm / 2.0, 0.0, 2.0 * G_PI);
+      draw_cross (style, cr, relief->at, relief->drill_mm / 2.0);
+    }
+  for (guint i = blank->n_outer; i < blank->rings->len; i++)
+    {
+      double radius_mm;
+      BfVec2 centre;
+      if (bf_ring_is_circle (bf_blank_ring (blank, i), &centre, &radius_mm))
+        draw_cross (style, cr, centre, radius_mm);
+    }
+}
+
+static void
+draw_words (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  g_autoptr (GPtrArray) labels = bf_blank_labels (fold, style);
+
+  bf_set_source_rgb (cr, words_rgb[style->dark ? 1 : 0]);
+  for (guint i = 0; i < labels->len; i++)
+    bf_blank_label_draw (g_ptr_array_index (labels, i), cr);
+}
+
+/* The layers that are drawn in the blank's own axes, y up. */
+static void
+draw_lines (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  cairo_save (cr);
+  cairo_scale (cr, 1.0, -1.0);
+  cairo_new_path (cr);
+  if (style->layers & BF_BLANK_METAL)
+    draw_metal (fold, style, cr);
+  draw_highlight (fold, style, cr);
+  if (style->layers & BF_BLANK_DRILLS)
+    draw_drills (fold, style, cr);
+  if (style->layers & BF_BLANK_BENDS)
+    draw_bends (fold, style, cr);
+  if (style->layers & BF_BLANK_CUTS)
+    draw_cuts (fold, style, cr);
+  cairo_restore (cr);
+}
+
+void
+bf_blank_view_draw (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  g_return_if_fail (fold != NULL && style != NULL && cr != NULL);
+
+  draw_lines (fold, style, cr);
+  if (style->layers & BF_BLANK_WORDS)
+    draw_words (fold, style, cr);
+}

@@ -1,0 +1,219 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "paint/template-private.h"
+
+#include <glib/gi18n.h>
+
+#include "core/units.h"
+#include "paint/palette.h"
+#include "paint/text.h"
+
+/* The foot of a page, in millimetres from its upper left corner: a line, what the lines mean, who
+ * and what the part is, two bars to check the printer by, and where this page belongs. */
+
+#define CAP BF_TEMPLATE_CAP_MM
+#define LINE_PITCH 4.3
+
+/* Rows, by their baselines. */
+#define RULE_Y 1.5
+#define LEGEND_Y 6.2
+#define NAME_Y 12.0
+#define SENTENCE_Y 16.8
+#define BAR_MM_Y 25.2
+#define BAR_IN_Y 30.2
+
+/* Columns, from the right edge. */
+#define MAP_WIDTH 29.0
+#define MAP_TOP 8.4
+#define MAP_HEIGHT 23.2
+#define PAGE_COLUMN 70.0 /* where the page's own column begins */
+#define COLUMN_GAP 4.0
+
+#define NAME_CAP 3.2
+#define PAGE_CAP 5.0
+#define SENTENCE_LINES 2
+#define SAMPLE_MM 13.0
+#define SAMPLE_GAP 1.5
+#define LEGEND_GAP 6.0
+#define BAR_MM 100.0
+#define BAR_IN 4.0
+#define TICK_MM 1.3
+
+static void
+draw_wrapped (cairo_t *cr, const char *words, BfVec2 at, double width, int max_lines)
+{
+  g_autoptr (BfText) text = bf_text_new (words, CAP, FALSE);
+
+  bf_text_wrap (text, width, max_lines);
+  bf_text_draw (text, cr, at.x, at.y);
+}
+
+static void
+draw_bold (cairo_t *cr, const char *words, double cap, BfVec2 at, double width)
+{
+  g_autoptr (BfText) text = bf_text_new (words, cap, TRUE);
+
+  bf_text_wrap (text, width, 1);
+  bf_text_draw (text, cr, at.x, at.y);
+}
+
+/* Lines of the blank that a legend has to explain. */
+static gboolean
+has_bend (const BfFold *fold, BfTurn turn)
+{
+  for (guint i = 0; i < fold->bends->len; i++)
+    if (bf_fold_bend (fold, i)->turn == turn)
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+has_drill (const BfFold *fold)
+{
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    if (bf_fold_relief (fold, i)->drill != NULL)
+      return TRUE;
+  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
+    if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), NULL, NULL))
+      return TRUE;
+  return FALSE;
+}
+
+/* One entry of the legend; returns where the next begins. */
+static double
+draw_legend_words (cairo_t *cr, const char *words, double x)
+{
+  g_autoptr (BfText) text = bf_text_new (words, CAP, FALSE);
+
+  bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
+  bf_text_draw (text, cr, x + SAMPLE_GAP, LEGEND_Y);
+  return x + SAMPLE_GAP + bf_text_width (text) + LEGEND_GAP;
+}
+
+static double
+draw_line_sample (cairo_t *cr, BfPurpose purpose, const char *words, double x)
+{
+  /* Two whole dashes of a bend up: a sample must show the gap. */
+  double length = purpose == BF_PURPOSE_BEND_UP ? 20.5 : SAMPLE_MM;
+
+  bf_pen_apply (bf_pen (purpose), cr, 1.0, FALSE);
+  cairo_move_to (cr, x, LEGEND_Y - CAP / 2.0);
+  cairo_rel_line_to (cr, length, 0.0);
+  cairo_stroke (cr);
+  return draw_legend_words (cr, words, x + length);
+}
+
+static double
+draw_drill_sample (cairo_t *cr, const char *words, double x)
+{
+  double radius = CAP / 2.0, arm = radius + 0.6, y = LEGEND_Y - radius;
+
+  bf_pen_apply (bf_pen (BF_PURPOSE_DRILL), cr, 1.0, FALSE);
+  cairo_new_path (cr);
+  cairo_arc (cr, x + arm, y, radius, 0.0, 2.0 * G_PI);
+  cairo_new_sub_path (cr);
+  cairo_move_to (cr, x, y);
+  cairo_rel_line_to (cr, 2.0 * arm, 0.0);
+  cairo_move_to (cr, x + arm, y - arm);
+  cairo_rel_line_to (cr, 0.0, 2.0 * arm);
+  cairo_stroke (cr);
+  return draw_legend_words (cr, words, x + 2.0 * arm);
+}
+
+static void
+draw_legend (const BfFold *fold, cairo_t *cr, double width)
+{
+  double x = draw_line_sample (cr, BF_PURPOSE_CUT_OUTSIDE, _ ("cut"), 0.0);
+
+  if (has_bend (fold, BF_TURN_UP))
+    x = draw_line_sample (cr, BF_PURPOSE_BEND_UP, _ ("fold up"), x);
+  if (has_bend (fold, BF_TURN_DOWN))
+    x = draw_line_sample (cr, BF_PURPOSE_BEND_DOWN, _ ("fold down"), x);
+  if (has_drill (fold))
+    draw_drill_sample (cr, _ ("drill"), x);
+  bf_text_show (cr, _ ("marking side up"), CAP, 1.0, bf_vec2 (width, LEGEND_Y));
+}
+
+/* One line of the true length, apart from its ticks, so that a rule laid along it is not misled. */
+static void
+draw_bar (cairo_t *cr, double length_mm, guint n_parts, double y)
+{
+  cairo_set_line_width (cr, BF_NARROW_LINE_MM);
+  cairo_move_to (cr, 0.0, y);
+  cairo_line_to (cr, length_mm, y);
+  cairo_stroke (cr);
+  for (guint i = 0; i <= n_parts; i++)
+    {
+      double tick = i == 0 || i == n_parts ? TICK_MM : TICK_MM / 2.0;
+      cairo_move_to (cr, length_mm * i / n_parts, y - tick);
+      cairo_line_to (cr, length_mm * i / n_parts, y + tick);
+    }
+  cairo_stroke (cr);
+}
+
+static void
+draw_bars (cairo_t *cr)
+{
+  double four_inches = BAR_IN * BF_MM_PER_INCH;
+
+  draw_bar (cr, BAR_MM, 10, BAR_MM_Y);
+  draw_bar (cr, four_inches, 4, BAR_IN_Y);
+  bf_text_show (cr, "100 mm", CAP, 0.0, bf_vec2 (four_inches + 2.0, BAR_MM_Y + CAP / 2.0));
+  bf_text_show (cr, "4 in", CAP, 0.0, bf_vec2 (four_inches + 2.0, BAR_IN_Y + CAP / 2.0));
+}
+
+static void
+draw_part_data (const BfTemplate *template, cairo_t *cr, double width)
+{
+  const char *name = template->fold->part->name;
+  const char *shown = name != NULL && *name != '\0' ? name : _ ("Part without a name");
+
+  draw_bold (cr, shown, NAME_CAP, bf_vec2 (0.0, NAME_Y), width);
+  draw_wrapped (cr, template->sentence, bf_vec2 (0.0, SENTENCE_Y), width, SENTENCE_LINES);
+}
+
+static char *
+units_words (BfUnits units)
+{
+  return g_strdup (units == BF_UNITS_IN ? _ ("sizes in inches") : _ ("sizes in mm"));
+}
+
+/* Where this page belongs, when and how it was printed. */
+static void
+draw_page_column (const BfTemplate *template, guint i, cairo_t *cr, double x, double width)
+{
+  guint n = bf_template_n_pages (template);
+  const char *label = g_ptr_array_index (template->labels, i);
+  g_autofree char *units = units_words (template->units);
+  /* Translators: the number of this page and how many there are. */
+  g_autofree char *count = g_strdup_printf (_ ("page %u of %u"), i + 1, n);
+
+  draw_bold (cr, label, PAGE_CAP, bf_vec2 (x, NAME_Y + 1.8), width);
+  bf_text_show (cr, count, CAP, 0.0, bf_vec2 (x, SENTENCE_Y + 1.8));
+  bf_text_show (cr, template->date, CAP, 0.0, bf_vec2 (x, SENTENCE_Y + 1.8 + LINE_PITCH));
+  bf_text_show (cr, units, CAP, 0.0, bf_vec2 (x, SENTENCE_Y + 1.8 + 2.0 * LINE_PITCH));
+}
+
+void
+bf_template_draw_foot (const BfTemplate *template, guint i, cairo_t *cr, double width_mm)
+{
+  double column = width_mm - PAGE_COLUMN;
+
+  cairo_new_path (cr);
+  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, 1.0, FALSE);
+  cairo_move_to (cr, 0.0, RULE_Y);
+  cairo_line_to (cr, width_mm, RULE_Y);
+  cairo_stroke (cr);
+  if (template->warning != NULL)
+    {
+      draw_bold (cr, template->warning, CAP, bf_vec2 (0.0, LEGEND_Y), width_mm);
+      cairo_translate (cr, 0.0, BF_TEMPLATE_WARNING_MM);
+    }
+  draw_legend (template->fold, cr, width_mm);
+  draw_part_data (template, cr, column - COLUMN_GAP);
+  draw_bars (cr);
+  draw_page_column (template, i, cr, column, PAGE_COLUMN - MAP_WIDTH - COLUMN_GAP);
+  cairo_translate (cr, width_mm - MAP_WIDTH, MAP_TOP);
+  if (bf_template_n_pages (template) > 1)
+    bf_template_draw_map (template, i, cr, bf_vec2 (MAP_WIDTH, MAP_HEIGHT));
+}

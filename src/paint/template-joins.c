@@ -1,0 +1,195 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "paint/template-private.h"
+
+#include <glib/gi18n.h>
+
+#include "paint/blank-labels.h"
+#include "paint/palette.h"
+
+/* Where two pages join, the one to the right or below is cut along the line and glued onto the
+ * other. Both show the same crosses on that line, so that halves meet wholes. */
+
+#define CROSS_ARM_MM 3.5 /* within half the overlap */
+#define CROSS_DIAMOND_MM 1.5
+#define CLEAR_OF_LINES_MM 0.5
+#define LINE_RGB 0x5A5A5A
+#define GLUE_RGB 0xF0F0F0
+
+/* One side of a page, in the blank's own coordinates. */
+typedef struct
+{
+  BfVec2 ends[2]; /* of the line along the join */
+  BfBox strip;    /* from that line to the window's edge */
+} Join;
+
+/* Where along the line a cross is tried, from either end. The first place free of the part's
+ * lines is taken; both pages look at the same lines and so find the same place. */
+static const double cross_shares[] = { 0.2, 0.16, 0.24, 0.12, 0.28, 0.32, 0.08, 0.36 };
+static const double words_shares[] = { 0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.9, 0.1 };
+
+static void
+find_join (const BfTemplatePlan *plan, const BfPlanPage *page, BfPageSide side, Join *join)
+{
+  BfBox line = page->cell, strip = page->cell;
+
+  switch (side)
+    {
+    case BF_SIDE_LEFT:
+      line.max.x = strip.max.x = page->cell.min.x;
+      strip.min.x = page->window.min.x;
+      break;
+    case BF_SIDE_RIGHT:
+      line.min.x = strip.min.x = page->cell.max.x;
+      strip.max.x = page->window.max.x;
+      break;
+    case BF_SIDE_ABOVE:
+      line.min.y = strip.min.y = page->cell.max.y;
+      strip.max.y = page->window.max.y;
+      break;
+    case BF_SIDE_BELOW:
+    case BF_N_SIDES:
+    default:
+      line.max.y = strip.max.y = page->cell.min.y;
+      strip.min.y = page->window.min.y;
+    }
+  join->ends[0] = bf_template_plan_unturn (plan, line.min);
+  join->ends[1] = bf_template_plan_unturn (plan, line.max);
+  join->strip = bf_box_empty ();
+  bf_box_extend (&join->strip, bf_template_plan_unturn (plan, strip.min));
+  bf_box_extend (&join->strip, bf_template_plan_unturn (plan, strip.max));
+}
+
+static BfPlate
+cross_plate (BfVec2 at)
+{
+  return (BfPlate){ at, bf_vec2 (1.0, 0.0), 2.0 * CROSS_ARM_MM, 2.0 * CROSS_ARM_MM };
+}
+
+static BfVec2
+cross_place (const Join *join, const BfLabelField *field, gboolean from_end)
+{
+  BfVec2 start = join->ends[from_end ? 1 : 0];
+  BfVec2 step = bf_vec2_sub (join->ends[from_end ? 0 : 1], start);
+
+  for (guint i = 0; i < G_N_ELEMENTS (cross_shares); i++)
+    {
+      BfPlate plate = cross_plate (bf_vec2_along (start, step, cross_shares[i]));
+      if (bf_label_field_is_free (field, &plate))
+        return plate.centre;
+    }
+  return bf_vec2_along (start, step, cross_shares[0]);
+}
+
+/* A cross in a diamond: not to be taken for a drill's, which is in a circle. */
+static void
+draw_cross (cairo_t *cr, BfVec2 at)
+{
+  cairo_move_to (cr, at.x - CROSS_ARM_MM, -at.y);
+  cairo_rel_line_to (cr, 2.0 * CROSS_ARM_MM, 0.0);
+  cairo_move_to (cr, at.x, -at.y - CROSS_ARM_MM);
+  cairo_rel_line_to (cr, 0.0, 2.0 * CROSS_ARM_MM);
+  cairo_move_to (cr, at.x - CROSS_DIAMOND_MM, -at.y);
+  cairo_rel_line_to (cr, CROSS_DIAMOND_MM, -CROSS_DIAMOND_MM);
+  cairo_rel_line_to (cr, CROSS_DIAMOND_MM, CROSS_DIAMOND_MM);
+  cairo_rel_line_to (cr, -CROSS_DIAMOND_MM, CROSS_DIAMOND_MM);
+  cairo_close_path (cr);
+  cairo_stroke (cr);
+}
+
+static void
+draw_line (const Join *join, cairo_t *cr)
+{
+  static const double dash[] = { 1.6, 1.2 };
+
+  cairo_set_line_width (cr, BF_NARROW_LINE_MM);
+  bf_set_source_rgb (cr, LINE_RGB);
+  cairo_set_dash (cr, dash, G_N_ELEMENTS (dash), 0.0);
+  cairo_move_to (cr, join->ends[0].x, -join->ends[0].y);
+  cairo_line_to (cr, join->ends[1].x, -join->ends[1].y);
+  cairo_stroke (cr);
+  cairo_set_dash (cr, NULL, 0, 0.0);
+}
+
+static void
+tint_glue_strip (const Join *join, cairo_t *cr)
+{
+  const BfBox *strip = &join->strip;
+
+  bf_set_source_rgb (cr, GLUE_RGB);
+  cairo_rectangle (cr, strip->min.x, -strip->max.y, strip->max.x - strip->min.x,
+                   strip->max.y - strip->min.y);
+  cairo_fill (cr);
+}
+
+static char *
+join_words (const BfTemplate *template, BfPageSide side, int neighbour)
+{
+  if (side == BF_SIDE_LEFT || side == BF_SIDE_ABOVE)
+    return g_strdup (_ ("cut here"));
+  /* Translators: where another page of paper is glued on; %s is that page, "B1". */
+  return g_strdup_printf (_ ("glue %s here"),
+                          (const char *)g_ptr_array_index (template->labels, (guint)neighbour));
+}
+
+/* Lays the words in the strip beside the line, where they hide nothing. words: (transfer full). */
+static void
+draw_words (
+    const BfTemplate *template, const Join *join, const BfVec2 crosses[2], char *words, cairo_t *cr)
+{
+  g_autoptr (BfLabelField) field =
+      bf_blank_label_field (template->fold, &join->strip, CLEAR_OF_LINES_MM);
+  BfVec2 middle = bf_vec2_scale (bf_vec2_add (join->strip.min, join->strip.max), 0.5);
+  BfVec2 step = bf_vec2_sub (join->ends[1], join->ends[0]);
+  BfVec2 line_middle = bf_vec2_along (join->ends[0], step, 0.5);
+  BfVec2 inset = bf_vec2_sub (middle, line_middle);
+  double turn_rad = bf_deg_to_rad (template->plan->turn_deg);
+  g_autoptr (BfBlankLabel) label = bf_blank_label_new (
+      words, BF_TEMPLATE_CAP_MM, FALSE, bf_blank_upright (bf_vec2_unit (step), turn_rad));
+
+  for (int i = 0; i < 2; i++)
+    {
+      BfPlate plate = cross_plate (crosses[i]);
+      bf_label_field_add_plate (field, &plate);
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (words_shares); i++)
+    {
+      BfVec2 on_line = bf_vec2_along (join->ends[0], step, words_shares[i]);
+      label->plate.centre = bf_vec2_add (on_line, inset);
+      if (!bf_label_field_is_free (field, &label->plate))
+        continue;
+      bf_blank_label_draw (label, cr);
+      return;
+    }
+}
+
+static void
+draw_join (const BfTemplate *template, const BfPlanPage *page, BfPageSide side, cairo_t *cr)
+{
+  g_autoptr (BfLabelField) field = bf_blank_label_field (template->fold, NULL, CLEAR_OF_LINES_MM);
+  BfVec2 crosses[2];
+  Join join;
+
+  find_join (template->plan, page, side, &join);
+  if (side == BF_SIDE_RIGHT || side == BF_SIDE_BELOW)
+    tint_glue_strip (&join, cr);
+  draw_line (&join, cr);
+  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, 1.0, FALSE);
+  for (int i = 0; i < 2; i++)
+    {
+      crosses[i] = cross_place (&join, field, i == 1);
+      draw_cross (cr, crosses[i]);
+    }
+  draw_words (template, &join, crosses, join_words (template, side, page->neighbour[side]), cr);
+}
+
+void
+bf_template_draw_joins (const BfTemplate *template, guint i, cairo_t *cr)
+{
+  const BfPlanPage *page = bf_template_plan_page (template->plan, i);
+
+  cairo_new_path (cr);
+  for (int side = 0; side < BF_N_SIDES; side++)
+    if (page->neighbour[side] >= 0)
+      draw_join (template, page, (BfPageSide)side, cr);
+}

@@ -1,0 +1,319 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "paint/template-plan.h"
+
+#include "paint/label-field.h"
+
+/* Room round the drawing for half a line's width and the printer's own error. */
+#define PAD_MM 0.5
+
+/* One way to lay the drawing on a grid of pages. */
+typedef struct
+{
+  const GArray *ink; /* BfInkLine, turned */
+  const BfPageFormat *format;
+  BfVec2 window; /* a window's size */
+  BfVec2 start;  /* lower left corner of the grid, on the turned drawing */
+  guint n[2];    /* columns, rows */
+} Grid;
+
+/* Where the slack of the last page goes: a share of it lies before the drawing. The middle is
+ * tried first and wins where others are no better. */
+static const double starts[] = { 0.5, 0.0, 1.0 };
+
+static BfVec2
+turn (BfVec2 p, guint turn_deg)
+{
+  return turn_deg == 90 ? bf_vec2 (-p.y, p.x) : p;
+}
+
+static GArray *
+turned_ink (const GArray *ink, guint turn_deg)
+{
+  GArray *turned = g_array_sized_new (FALSE, FALSE, sizeof (BfInkLine), ink->len);
+
+  for (guint i = 0; i < ink->len; i++)
+    {
+      const BfInkLine *line = &g_array_index (ink, BfInkLine, i);
+      BfInkLine moved = { turn (line->a, turn_deg), turn (line->b, turn_deg) };
+      g_array_append_val (turned, moved);
+    }
+  return turned;
+}
+
+static BfBox
+ink_box (const GArray *ink)
+{
+  BfBox box = bf_box_empty ();
+
+  for (guint i = 0; i < ink->len; i++)
+    {
+      bf_box_extend (&box, g_array_index (ink, BfInkLine, i).a);
+      bf_box_extend (&box, g_array_index (ink, BfInkLine, i).b);
+    }
+  box.min = bf_vec2_sub (box.min, bf_vec2 (PAD_MM, PAD_MM));
+  box.max = bf_vec2_add (box.max, bf_vec2 (PAD_MM, PAD_MM));
+  return box;
+}
+
+/* How many windows in a row cover that length. */
+static guint
+count_windows (double length_mm, double window_mm, double overlap_mm)
+{
+  double more = (length_mm - window_mm) / (window_mm - overlap_mm);
+
+  return more > 0.0 ? 1 + (guint)ceil (more) : 1;
+}
+
+static double
+covered (guint n, double window_mm, double overlap_mm)
+{
+  return window_mm + (n - 1) * (window_mm - overlap_mm);
+}
+
+static void
+grid_init (Grid *grid, const GArray *ink, const BfPageFormat *format, const double shares[2])
+{
+  BfBox box = ink_box (ink);
+  double overlap = format->overlap_mm;
+  BfVec2 size = bf_vec2_sub (box.max, box.min), slack;
+
+  grid->ink = ink;
+  grid->format = format;
+  grid->window = bf_vec2 (format->width_mm - 2.0 * format->margin_mm,
+                          format->height_mm - 2.0 * format->margin_mm - format->foot_mm);
+  grid->n[0] = count_windows (size.x, grid->window.x, overlap);
+  grid->n[1] = count_windows (size.y, grid->window.y, overlap);
+  slack = bf_vec2 (covered (grid->n[0], grid->window.x, overlap) - size.x,
+                   covered (grid->n[1], grid->window.y, overlap) - size.y);
+  grid->start = bf_vec2 (box.min.x - slack.x * shares[0], box.min.y - slack.y * shares[1]);
+}
+
+static BfBox
+grid_window (const Grid *grid, guint column, guint row)
+{
+  double overlap = grid->format->overlap_mm;
+  BfBox box;
+
+  box.min.x = grid->start.x + column * (grid->window.x - overlap);
+  box.min.y = grid->start.y + (grid->n[1] - 1 - row) * (grid->window.y - overlap);
+  box.max = bf_vec2_add (box.min, grid->window);
+  return box;
+}
+
+/* The window up to the middle of its overlaps; at the plan's outside the window itself. */
+static BfBox
+grid_cell (const Grid *grid, guint column, guint row)
+{
+  double half = grid->format->overlap_mm / 2.0;
+  BfBox box = grid_window (grid, column, row);
+
+  box.min.x += column > 0 ? half : 0.0;
+  box.max.x -= column + 1 < grid->n[0] ? half : 0.0;
+  box.max.y -= row > 0 ? half : 0.0;
+  box.min.y += row + 1 < grid->n[1] ? half : 0.0;
+  return box;
+}
+
+/* The cells, along one axis, that a stretch from low to high can touch: one more on either side
+ * than it needs, as the clip decides. */
+static void
+cell_range (const Grid *grid, int axis, const double stretch[2], guint range[2])
+{
+  double start = axis == 0 ? grid->start.x : grid->start.y;
+  double step = (axis == 0 ? grid->window.x : grid->window.y) - grid->format->overlap_mm;
+  double last = grid->n[axis] - 1;
+  double low = floor ((stretch[0] - start) / step) - 1.0;
+  double high = floor ((stretch[1] - start) / step) + 1.0;
+
+  range[0] = (guint)CLAMP (low, 0.0, last);
+  range[1] = (guint)CLAMP (high, 0.0, last);
+}
+
+static void
+mark_line (const Grid *grid, const BfInkLine *line, guint8 *has_ink)
+{
+  guint columns[2], ups[2];
+
+  cell_range (grid, 0, (double[]){ MIN (line->a.x, line->b.x), MAX (line->a.x, line->b.x) },
+              columns);
+  cell_range (grid, 1, (double[]){ MIN (line->a.y, line->b.y), MAX (line->a.y, line->b.y) }, ups);
+  for (guint up = ups[0]; up <= ups[1]; up++)
+    for (guint column = columns[0]; column <= columns[1]; column++)
+      {
+        guint row = grid->n[1] - 1 - up;
+        BfBox cell = grid_cell (grid, column, row);
+        BfVec2 a = line->a, b = line->b;
+        if (bf_box_clip_line (&cell, &a, &b))
+          has_ink[row * grid->n[0] + column] = TRUE;
+      }
+}
+
+/* Which cells hold ink, row by row. n_marked: (out). Returns: (transfer full). */
+static guint8 *
+mark_cells (const Grid *grid, guint *n_marked)
+{
+  gsize n = (gsize)grid->n[0] * grid->n[1];
+  guint8 *has_ink = g_new0 (guint8, n);
+
+  for (guint i = 0; i < grid->ink->len; i++)
+    mark_line (grid, &g_array_index (grid->ink, BfInkLine, i), has_ink);
+  *n_marked = 0;
+  for (gsize i = 0; i < n; i++)
+    *n_marked += has_ink[i];
+  return has_ink;
+}
+
+static void
+link_pages (BfTemplatePlan *plan, const int *index)
+{
+  static const int steps[BF_N_SIDES][2] = { { -1, 0 }, { 1, 0 }, { 0, -1 }, { 0, 1 } };
+  int n_columns = (int)plan->n_columns, n_rows = (int)plan->n_rows;
+
+  for (guint i = 0; i < plan->pages->len; i++)
+    {
+      BfPlanPage *page = &g_array_index (plan->pages, BfPlanPage, i);
+      for (int side = 0; side < BF_N_SIDES; side++)
+        {
+          int column = (int)page->column + steps[side][0], row = (int)page->row + steps[side][1];
+          gboolean is_in = column >= 0 && column < n_columns && row >= 0 && row < n_rows;
+          page->neighbour[side] = is_in ? index[row * n_columns + column] : -1;
+        }
+    }
+}
+
+/* Walks from the first page over neighbours; pages not reached are apart. */
+static void
+find_apart (BfTemplatePlan *plan)
+{
+  g_autoptr (GArray) open = g_array_new (FALSE, FALSE, sizeof (int));
+  int first = 0;
+
+  for (guint i = 0; i < plan->pages->len; i++)
+    g_array_index (plan->pages, BfPlanPage, i).is_apart = TRUE;
+  g_array_append_val (open, first);
+  while (open->len > 0)
+    {
+      int i = g_array_index (open, int, open->len - 1);
+      BfPlanPage *page = &g_array_index (plan->pages, BfPlanPage, i);
+      g_array_set_size (open, open->len - 1);
+      if (!page->is_apart)
+        continue;
+      page->is_apart = FALSE;
+      for (int side = 0; side < BF_N_SIDES; side++)
+        if (page->neighbour[side] >= 0)
+          g_array_append_val (open, page->neighbour[side]);
+    }
+}
+
+static void
+add_pages (BfTemplatePlan *plan, const Grid *grid, const guint8 *has_ink)
+{
+  gsize n = (gsize)grid->n[0] * grid->n[1];
+  g_autofree int *index = g_new (int, n);
+
+  for (gsize i = 0; i < n; i++)
+    {
+      guint column = (guint)(i % grid->n[0]), row = (guint)(i / grid->n[0]);
+      BfPlanPage page = { .column = column,
+                          .row = row,
+                          .window = grid_window (grid, column, row),
+                          .cell = grid_cell (grid, column, row) };
+      index[i] = has_ink[i] ? (int)plan->pages->len : -1;
+      if (has_ink[i])
+        g_array_append_val (plan->pages, page);
+    }
+  link_pages (plan, index);
+  find_apart (plan);
+}
+
+static BfTemplatePlan *
+plan_from_grid (const Grid *grid, guint turn_deg)
+{
+  BfTemplatePlan *plan = g_new0 (BfTemplatePlan, 1);
+  guint n_pages;
+  g_autofree guint8 *has_ink = mark_cells (grid, &n_pages);
+
+  plan->format = *grid->format;
+  plan->turn_deg = turn_deg;
+  plan->n_columns = grid->n[0];
+  plan->n_rows = grid->n[1];
+  plan->pages = g_array_sized_new (FALSE, TRUE, sizeof (BfPlanPage), n_pages);
+  add_pages (plan, grid, has_ink);
+  return plan;
+}
+
+/* The start with the fewest pages, for ink turned one way. */
+static guint
+best_start (const GArray *ink, const BfPageFormat *format, Grid *best)
+{
+  guint fewest = G_MAXUINT;
+
+  for (guint i = 0; i < G_N_ELEMENTS (starts) * G_N_ELEMENTS (starts); i++)
+    {
+      const double shares[2] = { starts[i % G_N_ELEMENTS (starts)],
+                                 starts[i / G_N_ELEMENTS (starts)] };
+      guint n_pages;
+      Grid grid;
+      grid_init (&grid, ink, format, shares);
+      g_free (mark_cells (&grid, &n_pages));
+      if (n_pages < fewest)
+        *best = grid;
+      fewest = MIN (fewest, n_pages);
+    }
+  return fewest;
+}
+
+BfTemplatePlan *
+bf_template_plan_new (const GArray *ink, const BfPageFormat *format)
+{
+  g_autoptr (GArray) turned = NULL;
+  Grid upright, sideways;
+
+  g_return_val_if_fail (ink != NULL && ink->len > 0, NULL);
+
+  turned = turned_ink (ink, 90);
+  if (best_start (ink, format, &upright) <= best_start (turned, format, &sideways))
+    return plan_from_grid (&upright, 0);
+  return plan_from_grid (&sideways, 90);
+}
+
+void
+bf_template_plan_free (BfTemplatePlan *plan)
+{
+  g_array_unref (plan->pages);
+  g_free (plan);
+}
+
+char *
+bf_plan_page_label (const BfPlanPage *page)
+{
+  GString *label = g_string_new (NULL);
+
+  /* There is no letter for nought: Z is followed by AA. */
+  for (guint left = page->column + 1; left > 0; left = (left - 1) / 26)
+    g_string_prepend_c (label, (char)('A' + (left - 1) % 26));
+  g_string_append_printf (label, "%u", page->row + 1);
+  return g_string_free (label, FALSE);
+}
+
+BfVec2
+bf_template_plan_turn (const BfTemplatePlan *plan, BfVec2 p)
+{
+  return turn (p, plan->turn_deg);
+}
+
+BfVec2
+bf_template_plan_unturn (const BfTemplatePlan *plan, BfVec2 p)
+{
+  return plan->turn_deg == 90 ? bf_vec2 (p.y, -p.x) : p;
+}
+
+BfVec2
+bf_template_plan_corner (const BfTemplatePlan *plan, const BfPlanPage *page)
+{
+  const BfPageFormat *format = &plan->format;
+
+  return bf_vec2_sub (page->window.min,
+                      bf_vec2 (format->margin_mm, format->margin_mm + format->foot_mm));
+}

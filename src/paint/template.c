@@ -1,0 +1,239 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "paint/template-private.h"
+
+#include <glib/gi18n.h>
+
+#include "core/setup-sentence.h"
+#include "paint/blank-view.h"
+
+/* Where a line of the blank is an arc, ink is looked for along chords that stray no further. */
+#define SAGITTA_MM 0.01
+
+/* How far, in the device's units (1/72 in on paper), an arc may stray that is drawn as curves:
+ * cairo's own 0.1 could be seen. */
+#define CURVE_TOLERANCE 0.005
+
+/* Words keep off the lines where paper is cut and glued, and off the marks on them. */
+#define WORDS_OFF_JOIN_MM 5.5
+#define WORDS_OFF_EDGE_MM 0.5
+
+static void
+add_line (GArray *ink, BfVec2 a, BfVec2 b)
+{
+  BfInkLine line = { a, b };
+
+  if (isfinite (a.x) && isfinite (a.y) && isfinite (b.x) && isfinite (b.y))
+    g_array_append_val (ink, line);
+}
+
+static void
+add_ring (GArray *ink, const BfRing *ring)
+{
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+
+  bf_ring_flatten (ring, SAGITTA_MM, points);
+  for (guint i = 0; i < points->len; i++)
+    add_line (ink, g_array_index (points, BfVec2, i),
+              g_array_index (points, BfVec2, (i + 1) % points->len));
+}
+
+/* Every line that bf_blank_view_draw() puts on paper, but for the arms of crosses. */
+static GArray *
+collect_ink (const BfFold *fold)
+{
+  GArray *ink = g_array_new (FALSE, FALSE, sizeof (BfInkLine));
+
+  for (guint i = 0; i < fold->blank.rings->len; i++)
+    add_ring (ink, bf_blank_ring (&fold->blank, i));
+  for (guint i = 0; i < fold->bends->len; i++)
+    add_line (ink, bf_fold_bend (fold, i)->line[0], bf_fold_bend (fold, i)->line[1]);
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    if (bf_fold_relief (fold, i)->drill != NULL)
+      add_ring (ink, bf_fold_relief (fold, i)->ring);
+  if (ink->len == 0)
+    add_line (ink, bf_vec2 (0.0, 0.0), bf_vec2 (0.0, 0.0));
+  return ink;
+}
+
+static char *
+warning_words (const BfFold *fold)
+{
+  guint more = bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX);
+
+  if (more == 0)
+    return NULL;
+  if (more == 1)
+    /* Translators: %s is a whole sentence that says what is wrong with the part. */
+    return g_strdup_printf (_ ("Don't cut yet. %s"), bf_fold_check (fold, 0)->message);
+  /* Translators: how many more things are wrong, and a whole sentence that says what the first
+   * is. */
+  return g_strdup_printf (
+      ngettext ("Don't cut yet (and %u more). %s", "Don't cut yet (and %u more). %s", more - 1),
+      more - 1, bf_fold_check (fold, 0)->message);
+}
+
+/* The sentence in the units asked for, which need not be the part's own. */
+static char *
+sentence_in (const BfPart *part, BfUnits units)
+{
+  g_autoptr (BfPart) copy = bf_part_copy (part);
+
+  copy->units = units;
+  return bf_setup_sentence (copy);
+}
+
+static char *
+today (void)
+{
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+
+  return g_date_time_format (now, "%Y-%m-%d");
+}
+
+static BfTemplatePlan *
+plan_pages (const BfFold *fold, const BfPaper *paper, gboolean has_warning)
+{
+  g_autoptr (GArray) ink = collect_ink (fold);
+  BfPageFormat format = { .width_mm = paper->width_mm,
+                          .height_mm = paper->height_mm,
+                          .margin_mm = BF_TEMPLATE_MARGIN_MM,
+                          .foot_mm = BF_TEMPLATE_FOOT_MM,
+                          .overlap_mm = BF_TEMPLATE_OVERLAP_MM };
+
+  if (has_warning)
+    format.foot_mm += BF_TEMPLATE_WARNING_MM;
+  return bf_template_plan_new (ink, &format);
+}
+
+BfTemplate *
+bf_template_new (BfFold *fold, const BfTemplateOptions *options)
+{
+  BfTemplateOptions defaults = { .units = BF_UNITS_MM };
+  BfTemplate *template;
+
+  g_return_val_if_fail (fold != NULL, NULL);
+
+  defaults.units = fold->part->units;
+  if (options == NULL)
+    options = &defaults;
+  template = g_new0 (BfTemplate, 1);
+  template->fold = bf_fold_ref (fold);
+  template->units = options->units;
+  template->date = options->date != NULL ? g_strdup (options->date) : today ();
+  template->sentence = sentence_in (fold->part, options->units);
+  template->warning = warning_words (fold);
+  template->plan = plan_pages (fold, options->paper != NULL ? options->paper : bf_paper_default (),
+                               template->warning != NULL);
+  template->labels = g_ptr_array_new_with_free_func (g_free);
+  for (guint i = 0; i < template->plan->pages->len; i++)
+    g_ptr_array_add (template->labels,
+                     bf_plan_page_label (bf_template_plan_page (template->plan, i)));
+  return template;
+}
+
+void
+bf_template_free (BfTemplate *template)
+{
+  bf_fold_unref (template->fold);
+  bf_template_plan_free (template->plan);
+  g_ptr_array_unref (template->labels);
+  g_free (template->date);
+  g_free (template->sentence);
+  g_free (template->warning);
+  g_free (template);
+}
+
+guint
+bf_template_n_pages (const BfTemplate *template)
+{
+  return template->plan->pages->len;
+}
+
+const BfFold *
+bf_template_fold (const BfTemplate *template)
+{
+  return template->fold;
+}
+
+BfTemplatePage
+bf_template_page (const BfTemplate *template, guint i)
+{
+  const BfTemplatePlan *plan = template->plan;
+  BfVec2 corner = { 0.0, 0.0 };
+
+  g_return_val_if_fail (i < plan->pages->len, (BfTemplatePage){ 0 });
+
+  corner = bf_template_plan_corner (plan, bf_template_plan_page (plan, i));
+  return (BfTemplatePage){ .label = g_ptr_array_index (template->labels, i),
+                           .turn_deg = plan->turn_deg,
+                           .origin = bf_template_plan_unturn (plan, corner),
+                           .width_mm = plan->format.width_mm,
+                           .height_mm = plan->format.height_mm };
+}
+
+/* What is seen of the blank between the page's joins, in the blank's own coordinates. */
+static BfBox
+words_view (const BfTemplatePlan *plan, const BfPlanPage *page)
+{
+  const int *joined = page->neighbour;
+  BfBox box = page->cell, view = bf_box_empty ();
+
+  box.min.x += joined[BF_SIDE_LEFT] >= 0 ? WORDS_OFF_JOIN_MM : WORDS_OFF_EDGE_MM;
+  box.max.x -= joined[BF_SIDE_RIGHT] >= 0 ? WORDS_OFF_JOIN_MM : WORDS_OFF_EDGE_MM;
+  box.max.y -= joined[BF_SIDE_ABOVE] >= 0 ? WORDS_OFF_JOIN_MM : WORDS_OFF_EDGE_MM;
+  box.min.y += joined[BF_SIDE_BELOW] >= 0 ? WORDS_OFF_JOIN_MM : WORDS_OFF_EDGE_MM;
+  bf_box_extend (&view, bf_template_plan_unturn (plan, box.min));
+  bf_box_extend (&view, bf_template_plan_unturn (plan, box.max));
+  return view;
+}
+
+static void
+draw_blank (const BfTemplate *template, guint i, cairo_t *cr)
+{
+  const BfTemplatePlan *plan = template->plan;
+  BfBox view = words_view (plan, bf_template_plan_page (plan, i));
+  BfBlankStyle style;
+
+  bf_blank_style_init (&style, template->fold);
+  style.units = template->units;
+  style.cap_height_mm = BF_TEMPLATE_CAP_MM;
+  style.turn_rad = bf_deg_to_rad (plan->turn_deg);
+  style.view = &view;
+  bf_blank_view_draw (template->fold, &style, cr);
+}
+
+/* Puts cr's origin where the blank's point (0, 0) lies on the page, and turns it. */
+static void
+place_blank (const BfTemplatePlan *plan, const BfPlanPage *page, cairo_t *cr)
+{
+  BfVec2 corner = bf_template_plan_corner (plan, page);
+
+  cairo_translate (cr, -corner.x, plan->format.height_mm + corner.y);
+  cairo_rotate (cr, -bf_deg_to_rad (plan->turn_deg));
+}
+
+void
+bf_template_draw_page (const BfTemplate *template, guint i, cairo_t *cr)
+{
+  const BfTemplatePlan *plan = template->plan;
+  const BfPageFormat *format = &plan->format;
+  double margin = format->margin_mm, width = format->width_mm - 2.0 * margin;
+  double foot_top = format->height_mm - margin - format->foot_mm;
+
+  g_return_if_fail (i < plan->pages->len && cr != NULL);
+
+  cairo_save (cr);
+  cairo_rectangle (cr, margin, margin, width, foot_top - margin);
+  cairo_clip (cr);
+  cairo_set_tolerance (cr, CURVE_TOLERANCE);
+  place_blank (plan, bf_template_plan_page (plan, i), cr);
+  bf_template_draw_joins (template, i, cr);
+  draw_blank (template, i, cr);
+  cairo_restore (cr);
+
+  cairo_save (cr);
+  cairo_translate (cr, margin, foot_top);
+  bf_template_draw_foot (template, i, cr, width);
+  cairo_restore (cr);
+}
