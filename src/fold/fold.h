@@ -62,15 +62,23 @@ typedef enum
 typedef struct
 {
   BfReliefKind kind;
-  BfReliefShape shape;  /* round; square for a notch or a square relief */
-  char *where;          /* "base:2", "front:1" for a corner; the flange's id for an end */
-  BfVec2 at;            /* the centre */
-  double need_mm;       /* by geometry alone */
-  double diameter_mm;   /* as drawn; the side for a square, the width for a notch */
-  double drill_mm;      /* NAN where it is not drilled */
-  char *drill;          /* "6.5 mm"; NULL where it is not drilled */
-  BfRing *ring;         /* the outline of the cut */
+  BfReliefShape shape; /* round; square for a notch or a square relief */
+  char *where;         /* "base:2", "front:1" for a corner; the flange's id for an end */
+  BfVec2 at;           /* the centre */
+  double need_mm;      /* by geometry alone */
+  double diameter_mm;  /* as drawn; the side for a square, the width for a notch */
+  double drill_mm;     /* NAN where it is not drilled */
+  char *drill;         /* "6.5 mm"; NULL where it is not drilled */
+  BfRing *ring;        /* the outline of the cut */
 } BfRelief;
+
+/* A hole or cut-out in the blank. */
+typedef struct
+{
+  guint face;             /* index of the face it is drawn on */
+  const BfOpening *asked; /* the part's */
+  BfRing *ring;           /* in the blank, counter-clockwise */
+} BfOpeningResult;
 
 /* Two flanges that meet at a corner. */
 typedef struct
@@ -83,9 +91,9 @@ typedef struct
 /* A flat face: the base (index 0) or a flange. */
 typedef struct
 {
-  const char *id; /* "base" or the flange's id */
-  int parent;     /* index of the face it hangs on; −1 for the base */
-  int bend;       /* index in bends; −1 for the base */
+  const char *id;  /* "base" or the flange's id */
+  int parent;      /* index of the face it hangs on; −1 for the base */
+  int bend;        /* index in bends; −1 for the base */
   BfRing *outline; /* in the blank, before reliefs and openings */
 } BfFace;
 
@@ -103,8 +111,8 @@ typedef struct
 
   /* A slab: a flat of thickness t below the marking side. flat_to_local turns a point (x, y) of
    * the blank into (x, y) of the frame: local = rotate (p − flat_origin) into flat_ex, flat_ey.
-   * A sector: the frame stands at the zone's start on the parent's tangent, on the marking side:
-   * ex along the bend (u), ey outward (v), ez out of the marking side. */
+   * A sector: the frame stands at the zone's end on the parent's tangent, on the marking side:
+   * ex along the bend from end to start (against u), ey outward (v), ez out of the marking side. */
   BfFrame frame;
   BfVec2 flat_origin, flat_ex, flat_ey;
 
@@ -136,14 +144,16 @@ typedef struct
 typedef struct
 {
   gatomicrefcount ref_count;
-  BfPart *part;       /* the part folded, counter-clockwise */
-  GArray *faces;      /* BfFace: the base, then the flanges by id */
-  GArray *bends;      /* BfBendResult, by id */
-  GArray *reliefs;    /* BfRelief */
-  GArray *seams;      /* BfSeam */
-  GArray *checks;     /* BfCheck: must fix first, then look at, then good to know */
+  BfPart *part;     /* the part folded, counter-clockwise */
+  GArray *faces;    /* BfFace: the base, then the flanges by id */
+  GArray *bends;    /* BfBendResult, by id */
+  GArray *reliefs;  /* BfRelief */
+  GArray *openings; /* BfOpeningResult */
+  GArray *seams;    /* BfSeam */
+  GArray *checks;   /* BfCheck: must fix first, then look at, then good to know */
   BfBlank blank;
   BfFormed formed;
+  struct _BfLayout *layout; /* private to src/fold */
 } BfFold;
 
 /* Folds a part. The part is kept by reference. Never fails: what is wrong stands in checks, and
@@ -171,6 +181,12 @@ static inline const BfRelief *
 bf_fold_relief (const BfFold *fold, guint i)
 {
   return &g_array_index (fold->reliefs, BfRelief, i);
+}
+
+static inline const BfOpeningResult *
+bf_fold_opening (const BfFold *fold, guint i)
+{
+  return &g_array_index (fold->openings, BfOpeningResult, i);
 }
 
 static inline const BfSeam *

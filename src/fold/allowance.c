@@ -1,0 +1,67 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/allowance.h"
+
+/* Machinery's Handbook, 31st ed., p. 1421: thickness constants for soft, medium and hard metal,
+ * and the rounded quarter turn that goes with them. */
+static const double handbook_constants[] = { 0.55, 0.64, 0.71 };
+static const double handbook_quarter_turn = 1.57;
+
+double
+bf_bend_allowance_mm (double angle_rad, double radius_mm, double thickness_mm, double k)
+{
+  return angle_rad * (radius_mm + k * thickness_mm);
+}
+
+double
+bf_setback_factor (double angle_rad)
+{
+  return angle_rad <= G_PI_2 ? tan (angle_rad / 2.0) : 1.0;
+}
+
+static double
+din_6935_k (double radius_mm, double thickness_mm)
+{
+  if (radius_mm <= 0.0)
+    return 0.0;
+  return CLAMP (0.65 + 0.5 * log10 (radius_mm / thickness_mm), 0.0, 1.0) / 2.0;
+}
+
+static double
+handbook_k (BfHandbookGroup group, double radius_mm, double thickness_mm)
+{
+  double square_mm = handbook_constants[group] * thickness_mm + handbook_quarter_turn * radius_mm;
+
+  return (square_mm / G_PI_2 - radius_mm) / thickness_mm;
+}
+
+double
+bf_allowance_k (const BfAllowance *allowance, double radius_mm, double thickness_mm)
+{
+  switch (allowance->rule)
+    {
+    case BF_ALLOWANCE_DIN_6935:
+      return din_6935_k (radius_mm, thickness_mm);
+    case BF_ALLOWANCE_HANDBOOK:
+      return handbook_k (allowance->group, radius_mm, thickness_mm);
+    case BF_ALLOWANCE_UNSET:
+    case BF_ALLOWANCE_K_FACTOR:
+    case BF_ALLOWANCE_TRIAL_BEND:
+    default:
+      return allowance->k;
+    }
+}
+
+void
+bf_bend_sums (
+    const BfBend *bend, double angle_rad, double thickness_mm, BfMeasure measure, BfBendSums *sums)
+{
+  double radius_mm = bend->inside_radius_mm;
+  double factor = bf_setback_factor (angle_rad);
+
+  sums->k = bf_allowance_k (&bend->allowance, radius_mm, thickness_mm);
+  sums->allowance_mm = bf_bend_allowance_mm (angle_rad, radius_mm, thickness_mm, sums->k);
+  sums->outside_setback_mm = (radius_mm + thickness_mm) * factor;
+  sums->setback_mm = measure == BF_MEASURE_OUTSIDE ? sums->outside_setback_mm : radius_mm * factor;
+  sums->deduction_mm = 2.0 * sums->outside_setback_mm - sums->allowance_mm;
+}

@@ -1,0 +1,34 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/part.h"
+
+/* What one bend takes of the metal. All lengths mm, angles radians. */
+
+typedef struct
+{
+  double k;            /* neutral line's distance from the inside face, as a share of thickness */
+  double allowance_mm; /* width of the bend zone in the flat */
+  double setback_mm;   /* from the drawn line to the bend's tangent, by the part's measure */
+  double outside_setback_mm;
+  double deduction_mm; /* 2 × the outside setback − allowance, whatever the measure */
+} BfBendSums;
+
+/* Allowance θ(R + K t): the length of the neutral line round the bend.
+ * Source: Kalpakjian & Schmid, Manufacturing Engineering and Technology, eq. 16.2. */
+double bf_bend_allowance_mm (double angle_rad, double radius_mm, double thickness_mm, double k);
+
+/* τ(θ): tan(θ/2) up to a square bend, 1 above it, where legs are measured to the outermost tangent
+ * as DIN 6935 does. */
+double bf_setback_factor (double angle_rad);
+
+/* K by a rule. K-factor and trial bend give their own k; DIN 6935 (2011-10) gives half of
+ * k = 0.65 + 0.5·log10(R/t), held between 0 and 1; the handbook constants (Machinery's Handbook,
+ * 31st ed., p. 1421: allowance (c t + 1.57 R)·angle/90°) give what their allowance amounts to. */
+double bf_allowance_k (const BfAllowance *allowance, double radius_mm, double thickness_mm);
+
+/* Allowance, setback and deduction of a bend whose every member is filled in
+ * (bf_part_resolve_bend). sums: (out). */
+void bf_bend_sums (
+    const BfBend *bend, double angle_rad, double thickness_mm, BfMeasure measure, BfBendSums *sums);

@@ -1,0 +1,92 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/checks-unbuilt.h"
+
+#include <glib/gi18n.h>
+
+#include "fold/checks.h"
+
+static void
+add (BfFold *fold, BfSeverity severity, const char *where, BfVec2 place, const char *message)
+{
+  BfCheck check = {
+    .code = "not-folded-yet", .severity = severity, .found = NAN, .needed = NAN, .place = place
+  };
+
+  bf_checks_add (fold, check, where, g_strdup (message));
+}
+
+static void
+check_flange (BfFold *fold, guint i)
+{
+  const BfFlap *flap = &fold->layout->flaps[i];
+  const BfBendResult *bend = bf_fold_bend (fold, i);
+  BfEdgeKind edge = flap->flange->edge;
+  gboolean on_side = edge == BF_EDGE_START || edge == BF_EDGE_END;
+
+  if (on_side)
+    add (fold, BF_SEVERITY_MUST_FIX, flap->flange->id, bf_part_point (fold->part, 0),
+         _ ("A flange on another flange's side is kept in the file, but this version does not "
+            "fold it: it is missing from the blank."));
+  if (flap->bend.way == BF_BEND_WAY_SLOTS)
+    add (fold, BF_SEVERITY_LOOK_AT, flap->flange->id, bend->line[0],
+         _ ("This version does not plan slots: the bend line is drawn, and the slots are yours to "
+            "set out."));
+  if (flap->bend.way == BF_BEND_WAY_SCORE)
+    add (fold, BF_SEVERITY_MUST_FIX, flap->flange->id, bend->line[0],
+         _ ("This version does not work out scored bends: it treats this one as an ordinary bend, "
+            "and the blank will be too long."));
+}
+
+static void
+check_join (BfFold *fold, const BfMeeting *meeting)
+{
+  g_autofree char *where = g_strdup_printf ("base:%u", meeting->at);
+
+  if (meeting->join == BF_JOIN_TAB)
+    add (fold, BF_SEVERITY_LOOK_AT, where, meeting->vertex,
+         _ ("This version does not draw joining tabs: the corner is left open."));
+  if (meeting->join == BF_JOIN_FOLDED)
+    add (fold, BF_SEVERITY_LOOK_AT, where, meeting->vertex,
+         _ ("This version does not draw folded corners: the corner is left open."));
+}
+
+static void
+check_finish (BfFold *fold, const BfCorner *corner)
+{
+  g_autofree char *where = g_strdup_printf ("%s:%u", corner->on, corner->at);
+
+  if (corner->finish != BF_FINISH_ROUND && corner->finish != BF_FINISH_CHAMFER)
+    return;
+  add (fold, BF_SEVERITY_LOOK_AT, where, bf_part_point (fold->part, corner->at),
+       _ ("This version does not round or chamfer corners: this one is drawn sharp."));
+}
+
+static void
+check_flange_corner (BfFold *fold, const BfCorner *corner)
+{
+  g_autofree char *where = g_strdup_printf ("%s:%u", corner->on, corner->at);
+  gboolean asks =
+      corner->join != BF_JOIN_UNSET || corner->relief != BF_RELIEF_UNSET || !isnan (corner->gap_mm);
+
+  if (strcmp (corner->on, "base") != 0 && asks)
+    add (fold, BF_SEVERITY_LOOK_AT, where, bf_part_point (fold->part, 0),
+         _ ("This version does not heed what is asked at a flange's own corner: it is kept in the "
+            "file."));
+}
+
+void
+bf_checks_find_unbuilt (BfFold *fold)
+{
+  for (guint i = 0; i < fold->layout->n_flaps; i++)
+    check_flange (fold, i);
+  for (guint i = 0; i < fold->layout->meetings->len; i++)
+    check_join (fold, bf_layout_meeting (fold->layout, i));
+  for (guint i = 0; i < fold->part->base_corners->len; i++)
+    check_finish (fold, g_ptr_array_index (fold->part->base_corners, i));
+  for (guint i = 0; i < fold->part->corners->len; i++)
+    {
+      check_finish (fold, g_ptr_array_index (fold->part->corners, i));
+      check_flange_corner (fold, g_ptr_array_index (fold->part->corners, i));
+    }
+}

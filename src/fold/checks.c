@@ -1,0 +1,286 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/checks.h"
+
+#include <glib/gi18n.h>
+
+#include "core/defaults.h"
+#include "core/materials.h"
+#include "core/tolerance.h"
+#include "core/units.h"
+#include "fold/checks-unbuilt.h"
+#include "fold/side.h"
+
+void
+bf_check_clear (BfCheck *check)
+{
+  g_clear_pointer (&check->where, g_free);
+  g_clear_pointer (&check->message, g_free);
+}
+
+void
+bf_checks_add (BfFold *fold, BfCheck check, const char *where, char *message)
+{
+  check.where = g_strdup (where);
+  check.message = message;
+  g_array_append_val (fold->checks, check);
+}
+
+static char *
+length_text (const BfFold *fold, double length_mm)
+{
+  return bf_format_length (length_mm, fold->part->units);
+}
+
+static BfVec2
+bend_middle (const BfFold *fold, guint bend)
+{
+  const BfBendResult *result = bf_fold_bend (fold, bend);
+  return bf_vec2_scale (bf_vec2_add (result->line[0], result->line[1]), 0.5);
+}
+
+/* ---- flanges ------------------------------------------------------------------------------ */
+
+static void
+check_on_edge (BfFold *fold, guint i)
+{
+  const BfFlap *flap = &fold->layout->flaps[i];
+  double width = bf_flap_zone_u (flap, BF_SIDE_END) - bf_flap_zone_u (flap, BF_SIDE_START);
+  BfCheck check = { .code = "flange-off-edge",
+                    .severity = BF_SEVERITY_MUST_FIX,
+                    .found = width,
+                    .needed = fold->layout->thickness_mm,
+                    .place = bend_middle (fold, i) };
+  g_autofree char *needed = length_text (fold, fold->layout->thickness_mm);
+
+  if (flap->placed && width >= fold->layout->thickness_mm)
+    return;
+  if (!flap->placed)
+    {
+      check.found = NAN;
+      check.place = bf_part_point (fold->part, 0);
+    }
+  bf_checks_add (fold, check, flap->flange->id,
+                 /* Translators: the flange's name, and a length with its unit */
+                 g_strdup_printf (_ ("%s: its insets and corners leave it less than %s of edge to "
+                                     "bend on. Make the insets smaller."),
+                                  flap->flange->id, needed));
+}
+
+static void
+add_too_short (BfFold *fold, guint i, double flat, double needed)
+{
+  const BfFlap *flap = &fold->layout->flaps[i];
+  gboolean must = flat < -BF_TOLERANCE_SIZE_MM;
+  g_autofree char *length = length_text (fold, flap->flange->length_mm - flat + needed);
+  g_autofree char *found = length_text (fold, MAX (flat, 0.0));
+  g_autofree char *wanted = length_text (fold, needed);
+  BfCheck check = { .code = "flange-too-short",
+                    .severity = must ? BF_SEVERITY_MUST_FIX : BF_SEVERITY_LOOK_AT,
+                    .found = flat,
+                    .needed = must ? 0.0 : needed,
+                    .place = bend_middle (fold, i) };
+  char *message =
+      must ? g_strdup_printf (
+                 /* Translators: the flange's name, and a length with its unit */
+                 _ ("%s is too short: its bends use up more than its whole length. Make it at "
+                    "least %s."),
+                 flap->flange->id, length)
+           : g_strdup_printf (
+                 /* Translators: the flange's name, and three lengths with their units */
+                 _ ("%s has only %s of flat beyond its bend, and %s is a sound least. Make it %s."),
+                 flap->flange->id, found, wanted, length);
+
+  bf_checks_add (fold, check, flap->flange->id, message);
+}
+
+static void
+check_length (BfFold *fold, guint i)
+{
+  const BfFlap *flap = &fold->layout->flaps[i];
+  double flat = bf_flap_flat_mm (flap), needed = 2.0 * fold->layout->thickness_mm;
+
+  if (flap->placed && flat < needed - BF_TOLERANCE_SIZE_MM)
+    add_too_short (fold, i, flat, needed);
+}
+
+/* Sides that lean together must not cross before the tip. */
+static void
+check_tip (BfFold *fold, guint i)
+{
+  const BfFlap *flap = &fold->layout->flaps[i];
+  double w = MAX (bf_flap_flat_mm (flap), 0.0);
+  double width = flap->edge_length_mm - bf_side_at (&flap->sides[BF_SIDE_START], w) -
+                 bf_side_at (&flap->sides[BF_SIDE_END], w);
+  BfCheck check = { .code = "flange-too-narrow",
+                    .severity = BF_SEVERITY_MUST_FIX,
+                    .found = width,
+                    .needed = 0.0,
+                    .place = bend_middle (fold, i) };
+  g_autofree char *over = length_text (fold, -width);
+
+  if (!flap->placed || width >= 0.0)
+    return;
+  bf_checks_add (fold, check, flap->flange->id,
+                 /* Translators: the flange's name, and a length with its unit */
+                 g_strdup_printf (_ ("The sides of %s cross before its tip, by %s. Make it shorter "
+                                     "or its sides steeper."),
+                                  flap->flange->id, over));
+}
+
+static void
+check_radius (BfFold *fold, guint i)
+{
+  const BfFlap *flap = &fold->layout->flaps[i];
+  const BfMaterial *material = bf_material_find (fold->part->metal.material);
+  double needed = material == NULL ? 0.0 : material->least_radius * fold->layout->thickness_mm;
+  g_autofree char *found = length_text (fold, flap->radius_mm);
+  g_autofree char *wanted = length_text (fold, needed);
+  BfCheck check = { .code = "radius-too-tight",
+                    .severity = BF_SEVERITY_LOOK_AT,
+                    .found = flap->radius_mm,
+                    .needed = needed,
+                    .place = bend_middle (fold, i) };
+
+  if (flap->radius_mm >= needed - BF_TOLERANCE_SIZE_MM || flap->bend.way == BF_BEND_WAY_SCORE)
+    return;
+  bf_checks_add (fold, check, flap->flange->id,
+                 /* Translators: the flange's name, and two lengths with their units */
+                 g_strdup_printf (_ ("%s bends to an inside radius of %s; this metal may crack "
+                                     "below %s."),
+                                  flap->flange->id, found, wanted));
+}
+
+/* ---- the blank ---------------------------------------------------------------------------- */
+
+static gboolean
+outline_crosses (BfFold *fold)
+{
+  BfCheck check = { .code = "outline-crosses-itself",
+                    .severity = BF_SEVERITY_MUST_FIX,
+                    .found = NAN,
+                    .needed = NAN,
+                    .place = bf_part_point (fold->part, 0) };
+
+  if (!fold->layout->base_crosses)
+    return FALSE;
+  check.place = fold->layout->wanted_twice_at;
+  bf_checks_add (
+      fold, check, "base",
+      g_strdup (_ ("The base's outline crosses or touches itself. Move its points apart.")));
+  return TRUE;
+}
+
+static void
+check_blank (BfFold *fold)
+{
+  BfCheck twice = { .code = "blank-overlaps-itself",
+                    .severity = BF_SEVERITY_MUST_FIX,
+                    .found = NAN,
+                    .needed = NAN,
+                    .place = fold->layout->wanted_twice_at };
+  BfCheck pieces = { .code = "blank-in-pieces",
+                     .severity = BF_SEVERITY_MUST_FIX,
+                     .found = fold->blank.n_outer,
+                     .needed = 1.0 };
+
+  if (outline_crosses (fold))
+    return;
+  if (fold->layout->wanted_twice)
+    bf_checks_add (fold, twice, "base",
+                   g_strdup (_ ("Two pieces of the blank want the same metal. Shorten or inset "
+                                "the flanges there.")));
+  if (fold->blank.n_outer != 1)
+    {
+      pieces.place = fold->blank.n_outer > 1
+                         ? bf_ring_vertex (bf_blank_ring (&fold->blank, 1), 0)->p
+                         : bf_part_point (fold->part, 0);
+      bf_checks_add (fold, pieces, "base",
+                     /* Translators: the number of pieces that the blank falls into */
+                     g_strdup_printf (_ ("The cuts part the blank into %u pieces. Make reliefs or "
+                                         "openings smaller."),
+                                      fold->blank.n_outer));
+    }
+}
+
+/* ---- reliefs ------------------------------------------------------------------------------ */
+
+static void
+check_relief_size (BfFold *fold, const BfRelief *relief, double slack_mm)
+{
+  double needed = relief->need_mm + 2.0 * slack_mm;
+  g_autofree char *found = length_text (fold, relief->diameter_mm);
+  g_autofree char *wanted = length_text (fold, needed);
+  BfCheck check = { .code = "relief-too-small",
+                    .severity = BF_SEVERITY_LOOK_AT,
+                    .found = relief->diameter_mm,
+                    .needed = needed,
+                    .place = relief->at };
+
+  if (relief->shape == BF_RELIEF_SQUARE)
+    check.needed = needed = relief->need_mm;
+  if (relief->diameter_mm >= needed - BF_TOLERANCE_SIZE_MM)
+    return;
+  bf_checks_add (fold, check, relief->where,
+                 /* Translators: two lengths with their units */
+                 g_strdup_printf (_ ("The corner relief is %s wide; %s is needed to clear both "
+                                     "bends. Make it larger."),
+                                  found, wanted));
+}
+
+static void
+check_reliefs (BfFold *fold)
+{
+  double slack = bf_part_slack_mm (fold->part);
+
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    if (bf_fold_relief (fold, i)->kind == BF_RELIEF_KIND_CORNER)
+      check_relief_size (fold, bf_fold_relief (fold, i), slack);
+  for (guint i = 0; i < fold->layout->meetings->len; i++)
+    {
+      const BfMeeting *meeting = bf_layout_meeting (fold->layout, i);
+      BfCheck check = { .code = "relief-missing",
+                        .severity = BF_SEVERITY_LOOK_AT,
+                        .found = NAN,
+                        .needed = NAN,
+                        .place = meeting->vertex };
+      g_autofree char *where = g_strdup_printf ("base:%u", meeting->at);
+
+      if (meeting->asked == NULL || meeting->asked->relief != BF_RELIEF_NONE)
+        continue;
+      bf_checks_add (fold, check, where,
+                     g_strdup (_ ("This corner has no relief: the metal bulges or tears where the "
+                                  "two bends meet.")));
+    }
+}
+
+static int
+compare_severity (gconstpointer a, gconstpointer b, gpointer data)
+{
+  (void)data;
+  return (int)((const BfCheck *)a)->severity - (int)((const BfCheck *)b)->severity;
+}
+
+/* Must fix first; in one severity they keep the order in which they were found. */
+static void
+sort_checks (BfFold *fold)
+{
+  g_qsort_with_data (fold->checks->data, (int)fold->checks->len, sizeof (BfCheck), compare_severity,
+                     NULL);
+}
+
+void
+bf_checks_find (BfFold *fold)
+{
+  for (guint i = 0; i < fold->layout->n_flaps; i++)
+    {
+      check_on_edge (fold, i);
+      check_length (fold, i);
+      check_tip (fold, i);
+      check_radius (fold, i);
+    }
+  check_blank (fold);
+  check_reliefs (fold);
+  bf_checks_find_unbuilt (fold);
+  sort_checks (fold);
+}

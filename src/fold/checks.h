@@ -1,0 +1,15 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/layout.h"
+
+/* "Before you cut": what a person should know of a fold before metal is cut. Appends BfCheck to
+ * fold->checks and puts them in order: must fix, look at, good to know. Everything else of the fold
+ * is there already. */
+void bf_checks_find (BfFold *fold);
+
+void bf_check_clear (BfCheck *check);
+
+/* Adds a check; message is taken over, where is copied. found, needed: NAN for no number. */
+void bf_checks_add (BfFold *fold, BfCheck check, const char *where, char *message);

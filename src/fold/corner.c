@@ -1,0 +1,302 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/corner.h"
+
+#include "core/defaults.h"
+#include "core/tolerance.h"
+#include "fold/corner-planes.h"
+#include "fold/end-relief.h"
+#include "fold/side.h"
+
+#define HEM_RAD (G_PI - 1e-6)
+
+static gboolean
+is_hem (const BfFlap *flap)
+{
+  return flap->angle_rad > HEM_RAD;
+}
+
+static BfFlap *
+flap_of (const BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  return &layout->flaps[name == BF_SIDE_END ? meeting->before : meeting->after];
+}
+
+static BfSideName
+other_side (BfSideName name)
+{
+  return name == BF_SIDE_END ? BF_SIDE_START : BF_SIDE_END;
+}
+
+static gboolean
+is_convex (const BfMeeting *meeting)
+{
+  return meeting->interior_rad < G_PI - 1e-6;
+}
+
+static gboolean
+same_turn (const BfLayout *layout, const BfMeeting *meeting)
+{
+  return flap_of (layout, meeting, BF_SIDE_END)->flange->turn ==
+         flap_of (layout, meeting, BF_SIDE_START)->flange->turn;
+}
+
+/* Crossing of the lines n · (x − vertex) = offset. FALSE where they are parallel. */
+static gboolean
+cross_offsets (
+    const BfMeeting *meeting, BfVec2 n1, double offset1, BfVec2 n2, double offset2, BfVec2 *out)
+{
+  double det = bf_vec2_cross (n1, n2);
+
+  if (fabs (det) < 1e-6)
+    return FALSE;
+  out->x = meeting->vertex.x + (offset1 * n2.y - offset2 * n1.y) / det;
+  out->y = meeting->vertex.y + (n1.x * offset2 - n2.x * offset1) / det;
+  return TRUE;
+}
+
+static void
+fill_crossings (const BfLayout *layout, BfMeeting *meeting)
+{
+  const BfFlap *a = flap_of (layout, meeting, BF_SIDE_END);
+  const BfFlap *b = flap_of (layout, meeting, BF_SIDE_START);
+  double tangent_a = -a->sums.setback_mm, tangent_b = -b->sums.setback_mm;
+
+  meeting->has_crossing =
+      cross_offsets (meeting, a->edge_n, tangent_a, b->edge_n, tangent_b,
+                     &meeting->tangent_crossing) &&
+      cross_offsets (meeting, a->edge_n, tangent_a + a->sums.allowance_mm / 2.0, b->edge_n,
+                     tangent_b + b->sums.allowance_mm / 2.0, &meeting->bend_crossing);
+}
+
+/* TRUE where the flap stands so far along its edge from the corner that the other flange can be
+ * made and folded whole beside it: its start lies inside the other's tangent with room for an end
+ * relief, and beyond what a flange that leans in reaches. */
+static gboolean
+stands_clear (const BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  const BfFlap *flap = flap_of (layout, meeting, name);
+  const BfFlap *other = flap_of (layout, meeting, other_side (name));
+  BfVec2 in = name == BF_SIDE_END ? meeting->before_in : meeting->after_in;
+  const BfSide *side = &flap->sides[name];
+  double lean_in = MAX (0.0, -cos (other->angle_rad)) * other->tip_w_mm;
+  double room =
+      other->sums.setback_mm + MAX (lean_in, bf_end_relief_reach_mm (layout->part, flap, name));
+  double reach = MAX (0.0, cos (flap->angle_rad)) * MAX (0.0, flap->tip_w_mm);
+  double ends_w[] = { 0.0, flap->tip_w_mm };
+
+  for (guint i = 0; i < G_N_ELEMENTS (ends_w); i++)
+    {
+      double q = bf_side_at (side, ends_w[i]);
+      BfVec2 foot = bf_vec2_scale (in, q);
+      BfVec2 p = bf_vec2_along (foot, flap->edge_n, i == 0 ? 0.0 : reach);
+
+      if (-bf_vec2_dot (p, other->edge_n) < room)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static void
+fill_meeting (const BfLayout *layout, BfMeeting *meeting)
+{
+  BfFlap *a = flap_of (layout, meeting, BF_SIDE_END);
+  BfFlap *b = flap_of (layout, meeting, BF_SIDE_START);
+  double exterior =
+      atan2 (bf_vec2_cross (a->edge_e, b->edge_e), bf_vec2_dot (a->edge_e, b->edge_e));
+
+  meeting->asked = bf_part_find_corner (layout->part, "base", meeting->at);
+  meeting->join = bf_part_resolve_join (layout->part, meeting->asked);
+  meeting->gap_mm = bf_part_resolve_gap_mm (layout->part, meeting->asked);
+  meeting->interior_rad = G_PI - exterior;
+  meeting->vertex = bf_part_point (layout->part, meeting->at);
+  meeting->before_in = bf_vec2_scale (a->edge_e, -1.0);
+  meeting->after_in = b->edge_e;
+  fill_crossings (layout, meeting);
+}
+
+void
+bf_corners_find (BfLayout *layout)
+{
+  guint n = bf_part_n_points (layout->part);
+
+  for (guint i = 0; i < n; i++)
+    {
+      GPtrArray *before = layout->base_edges[(i + n - 1) % n], *after = layout->base_edges[i];
+      BfMeeting meeting = { .at = i };
+
+      if (before->len == 0 || after->len == 0)
+        continue;
+      meeting.before = (int)((BfFlap *)g_ptr_array_index (before, before->len - 1) - layout->flaps);
+      meeting.after = (int)((BfFlap *)g_ptr_array_index (after, 0) - layout->flaps);
+      fill_meeting (layout, &meeting);
+      if (stands_clear (layout, &meeting, BF_SIDE_END) ||
+          stands_clear (layout, &meeting, BF_SIDE_START))
+        continue;
+      flap_of (layout, &meeting, BF_SIDE_END)->sides[BF_SIDE_END].meeting =
+          (int)layout->meetings->len;
+      flap_of (layout, &meeting, BF_SIDE_START)->sides[BF_SIDE_START].meeting =
+          (int)layout->meetings->len;
+      g_array_append_val (layout->meetings, meeting);
+    }
+}
+
+/* How far the side stands back from the line where the two inside planes meet, in the surface and
+ * square to that line; negative where it runs past it. */
+static double
+stand_back_mm (const BfMeeting *meeting, BfSideName name, double phi_rad, double thickness_mm)
+{
+  double c = MAX (0.0, -cos (phi_rad));
+  BfSideName covering = meeting->join == BF_JOIN_COVERS_BEFORE ? BF_SIDE_END : BF_SIDE_START;
+
+  if (meeting->join != BF_JOIN_COVERS_BEFORE && meeting->join != BF_JOIN_COVERS_AFTER)
+    return meeting->gap_mm / (2.0 * sin (phi_rad / 2.0));
+  if (name == covering)
+    return -thickness_mm * (1.0 - c) / sin (phi_rad);
+  return (meeting->gap_mm + thickness_mm * c) / sin (phi_rad);
+}
+
+/* Trims one flange where the other's inside plane meets its own. Going outward a side that widens
+ * follows that line only as far as the neighbour's tip reaches along it. */
+static void
+trim_at_inside_line (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  BfFlap *flap = flap_of (layout, meeting, name);
+  const BfFlap *other = flap_of (layout, meeting, other_side (name));
+  BfInsidePlane own, its;
+  double at, lean, its_at, its_lean;
+
+  bf_inside_plane (layout, meeting, name, &own);
+  bf_inside_plane (layout, meeting, other_side (name), &its);
+  if (!bf_inside_planes_cut (&own, &its, &at, &lean))
+    return;
+
+  at += stand_back_mm (meeting, name, bf_inside_planes_angle (&own, &its), layout->thickness_mm) *
+        sqrt (1.0 + lean * lean);
+  bf_side_add (&flap->sides[name], at, lean);
+
+  if (lean < 0.0 && bf_inside_planes_cut (&its, &own, &its_at, &its_lean))
+    {
+      BfVec3 reach = bf_vec3_along (its.point, its.in, its_at + its_lean * other->tip_w_mm);
+      double w;
+
+      reach = bf_vec3_along (reach, its.out, other->tip_w_mm);
+      w = bf_vec3_dot (bf_vec3_sub (reach, own.point), own.out);
+      bf_side_add (&flap->sides[name], at + lean * w, 0.0);
+    }
+}
+
+/* The unit direction of the corner's bisector, and the unit normal of it that points to the flange
+ * of that side. */
+static BfVec2
+towards (const BfMeeting *meeting, BfSideName name)
+{
+  BfVec2 sum = bf_vec2_add (meeting->before_in, meeting->after_in);
+  BfVec2 in = name == BF_SIDE_END ? meeting->before_in : meeting->after_in;
+  BfVec2 bisector = bf_vec2_unit (sum), k;
+
+  if (bf_vec2_length (sum) < BF_TOLERANCE_SIZE_MM)
+    return in;
+  k = bf_vec2 (-bisector.y, bisector.x);
+  return bf_vec2_dot (k, in) < 0.0 ? bf_vec2_scale (k, -1.0) : k;
+}
+
+static void
+keep_from_upright_plane (
+    BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name, BfVec2 through)
+{
+  BfVec2 k = towards (meeting, name);
+
+  bf_side_keep_beyond_plane (layout, flap, name, bf_vec3 (k.x, k.y, 0.0),
+                             bf_vec2_dot (k, through) + meeting->gap_mm / 2.0);
+}
+
+static void
+keep_from_tangent_crossing (BfFlap *flap, const BfMeeting *meeting, BfSideName name)
+{
+  BfVec2 in = name == BF_SIDE_END ? meeting->before_in : meeting->after_in;
+  double q = bf_vec2_dot (bf_vec2_sub (meeting->tangent_crossing, meeting->vertex), in);
+
+  if (meeting->has_crossing)
+    flap->sides[name].zone_limit_mm = MAX (flap->sides[name].zone_limit_mm, q);
+}
+
+/* Flanges that share the flat along the corner's bisector: at an inside corner, and where one is
+ * turned up and the other down. Their own ends stay square. */
+static void
+trim_at_bisector (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  BfFlap *flap = flap_of (layout, meeting, name);
+  gboolean convex = is_convex (meeting);
+  BfVec2 through = convex && meeting->has_crossing ? meeting->bend_crossing : meeting->vertex;
+
+  bf_side_add (&flap->sides[name], 0.0, 0.0);
+  bf_side_keep_beyond_line (flap, name, towards (meeting, name), through, meeting->gap_mm / 2.0);
+  if (!convex)
+    keep_from_upright_plane (layout, meeting, flap, name, meeting->vertex);
+  flap->sides[name].zone_limit_mm = MAX (flap->sides[name].zone_limit_mm, 0.0);
+}
+
+static void
+trim_convex (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  BfFlap *flap = flap_of (layout, meeting, name);
+  const BfFlap *other = flap_of (layout, meeting, other_side (name));
+
+  if (is_hem (flap) && is_hem (other) && meeting->has_crossing)
+    keep_from_upright_plane (layout, meeting, flap, name, meeting->tangent_crossing);
+  else if (!is_hem (other) && meeting->join != BF_JOIN_UNTRIMMED)
+    trim_at_inside_line (layout, meeting, name);
+}
+
+void
+bf_corner_trim (BfLayout *layout, const BfMeeting *meeting)
+{
+  gboolean by_planes = is_convex (meeting) && same_turn (layout, meeting);
+
+  for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
+    {
+      if (by_planes)
+        trim_convex (layout, meeting, name);
+      else
+        trim_at_bisector (layout, meeting, name);
+      keep_from_tangent_crossing (flap_of (layout, meeting, name), meeting, name);
+    }
+}
+
+/* The plane that holds the line where the two inside planes meet and halves their angle. */
+static void
+keep_from_mitre (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name)
+{
+  BfInsidePlane own, other;
+  BfVec3 normal, through;
+  double at, lean;
+
+  bf_inside_plane (layout, meeting, name, &own);
+  bf_inside_plane (layout, meeting, other_side (name), &other);
+  if (!bf_inside_planes_cut (&own, &other, &at, &lean))
+    return;
+
+  normal = bf_vec3_unit (bf_vec3_sub (other.normal, own.normal));
+  through = bf_vec3_along (own.point, own.in, at);
+  if (flap_of (layout, meeting, name)->flange->turn == BF_TURN_DOWN)
+    {
+      normal.z = -normal.z;
+      through.z = -layout->thickness_mm - through.z;
+    }
+  bf_side_keep_beyond_plane (layout, flap, name, normal,
+                             bf_vec3_dot (normal, through) + meeting->gap_mm / 2.0);
+}
+
+void
+bf_corner_mitre (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name)
+{
+  if (is_convex (meeting) && same_turn (layout, meeting))
+    {
+      keep_from_mitre (layout, meeting, flap, name);
+      return;
+    }
+  keep_from_upright_plane (layout, meeting, flap, name, meeting->vertex);
+  if (is_convex (meeting))
+    bf_side_add (&flap->sides[name], 0.0, 0.0); /* one up, one down: nothing to close */
+}

@@ -1,0 +1,287 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/fold.h"
+
+#include "core/materials.h"
+#include "fold/checks.h"
+#include "fold/formed.h"
+#include "fold/layout.h"
+#include "fold/openings.h"
+#include "fold/outline.h"
+#include "fold/overlay.h"
+#include "fold/reliefs.h"
+#include "fold/seams.h"
+
+/* ---- faces and bends ---------------------------------------------------------------------- */
+
+static void
+find_faces (BfFold *fold)
+{
+  const BfLayout *layout = fold->layout;
+  BfFace base = { "base", -1, -1, bf_outline_face (layout, -1) };
+
+  g_array_append_val (fold->faces, base);
+  for (guint i = 0; i < layout->n_flaps; i++)
+    {
+      const BfFlap *flap = &layout->flaps[i];
+      gboolean on_base = flap->flange->edge == BF_EDGE_INDEX;
+      BfFace face = { flap->flange->id, on_base ? 0 : flap->parent + 1, (int)i,
+                      bf_outline_face (layout, (int)i) };
+
+      g_array_append_val (fold->faces, face);
+    }
+}
+
+static void
+find_bends (BfFold *fold)
+{
+  for (guint i = 0; i < fold->layout->n_flaps; i++)
+    {
+      const BfFlap *flap = &fold->layout->flaps[i];
+      double start = bf_flap_zone_u (flap, BF_SIDE_START);
+      double end = bf_flap_zone_u (flap, BF_SIDE_END), v = bf_flap_bend_v (flap);
+      BfBendResult bend = {
+        .flange = flap->flange->id,
+        .face = i + 1,
+        .angle_rad = flap->angle_rad,
+        .turn = flap->flange->turn,
+        .way = flap->bend.way,
+        .rule = flap->bend.allowance.rule,
+        .inside_radius_mm = flap->radius_mm,
+        .k = flap->sums.k,
+        .allowance_mm = flap->sums.allowance_mm,
+        .setback_mm = flap->sums.setback_mm,
+        .deduction_mm = flap->sums.deduction_mm,
+        .line = { bf_flap_at_v (flap, start, v), bf_flap_at_v (flap, end, v) },
+        .moment_nm = NAN,
+        .lever_mm = NAN,
+        .force_n = NAN,
+        .overbend_rad = NAN,
+        .kept = flap->bend.way == BF_BEND_WAY_SLOTS ? NAN : 1.0,
+      };
+
+      bf_outline_zone (flap, bend.zone);
+      g_array_append_val (fold->bends, bend);
+    }
+}
+
+/* ---- the blank ---------------------------------------------------------------------------- */
+
+static BfRing *
+zone_ring (const BfBendResult *bend)
+{
+  BfRing *ring = bf_ring_new ();
+
+  for (int i = 0; i < 4; i++)
+    bf_ring_add (ring, bend->zone[i], 0.0);
+  if (bf_ring_area (ring) < 0.0)
+    bf_ring_reverse (ring);
+  return ring;
+}
+
+/* The blank where it wants metal twice: whatever its pieces cover, each mended by itself. */
+static GPtrArray *
+unite_pieces (const BfFold *fold)
+{
+  g_autoptr (GPtrArray) pieces = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_ring_free);
+
+  for (guint i = 0; i < fold->faces->len; i++)
+    if (bf_ring_size (bf_fold_face (fold, i)->outline) >= 3)
+      g_ptr_array_add (pieces, bf_ring_copy (bf_fold_face (fold, i)->outline));
+  for (guint i = 0; i < fold->bends->len; i++)
+    if (fold->layout->flaps[i].placed)
+      g_ptr_array_add (pieces, zone_ring (bf_fold_bend (fold, i)));
+  return bf_overlay_unite (pieces);
+}
+
+/* The outline, walked round in one go where that gives a simple ring, else pieced together. */
+static gboolean
+base_crosses (const BfPart *part)
+{
+  g_autoptr (BfRing) base = bf_ring_new ();
+
+  for (guint i = 0; i < bf_part_n_points (part); i++)
+    bf_ring_add (base, bf_part_point (part, i), 0.0);
+  return !bf_overlay_is_simple (base, NULL);
+}
+
+static GPtrArray *
+blank_outlines (BfFold *fold)
+{
+  g_autoptr (BfRing) walked = bf_outline_blank (fold->layout);
+  GPtrArray *outlines;
+  BfVec2 place = { 0.0, 0.0 };
+
+  if (!bf_overlay_is_simple (walked, &place))
+    {
+      fold->layout->wanted_twice = TRUE;
+      fold->layout->base_crosses = base_crosses (fold->part);
+      fold->layout->wanted_twice_at = place;
+      return unite_pieces (fold);
+    }
+  outlines = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_ring_free);
+  g_ptr_array_add (outlines, g_steal_pointer (&walked));
+  return outlines;
+}
+
+static double
+area_before_cuts (const BfFold *fold)
+{
+  double area = 0.0;
+
+  for (guint i = 0; i < fold->faces->len; i++)
+    area += bf_ring_area (bf_fold_face (fold, i)->outline);
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, i);
+
+      if (fold->layout->flaps[i].placed)
+        area += bend->allowance_mm * bf_vec2_distance (bend->line[0], bend->line[1]);
+    }
+  return area;
+}
+
+static void
+measure_blank (BfFold *fold)
+{
+  BfBlank *blank = &fold->blank;
+  const BfMaterial *material = bf_material_find (fold->part->metal.material);
+
+  blank->box = bf_box_empty ();
+  for (guint i = 0; i < blank->rings->len; i++)
+    {
+      const BfRing *ring = bf_blank_ring (blank, i);
+
+      blank->area_mm2 += bf_ring_area (ring);
+      blank->cut_length_mm += bf_ring_length (ring);
+      bf_ring_extend_box (ring, &blank->box);
+    }
+  blank->area_before_cuts_mm2 = area_before_cuts (fold);
+  blank->mass_kg = material == NULL ? NAN
+                                    : blank->area_mm2 * fold->layout->thickness_mm *
+                                          material->density_kg_m3 * 1e-9;
+}
+
+static void
+make_blank (BfFold *fold)
+{
+  g_autoptr (GPtrArray) outlines = blank_outlines (fold);
+  g_autoptr (GPtrArray) tools = g_ptr_array_new ();
+
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    g_ptr_array_add (tools, bf_fold_relief (fold, i)->ring);
+  for (guint i = 0; i < fold->openings->len; i++)
+    g_ptr_array_add (tools, bf_fold_opening (fold, i)->ring);
+  fold->blank.rings = bf_overlay_cut (outlines, tools, &fold->blank.n_outer);
+  measure_blank (fold);
+}
+
+/* ---- the fold ----------------------------------------------------------------------------- */
+
+static void
+clear_face (gpointer data)
+{
+  g_clear_pointer (&((BfFace *)data)->outline, bf_ring_free);
+}
+
+static void
+clear_opening (gpointer data)
+{
+  g_clear_pointer (&((BfOpeningResult *)data)->ring, bf_ring_free);
+}
+
+static GArray *
+owning_array (guint element_size, GDestroyNotify clear)
+{
+  GArray *array = g_array_new (FALSE, TRUE, element_size);
+
+  if (clear != NULL)
+    g_array_set_clear_func (array, clear);
+  return array;
+}
+
+BfFold *
+bf_fold (BfPart *part)
+{
+  BfFold *fold = g_new0 (BfFold, 1);
+
+  g_return_val_if_fail (bf_part_n_points (part) >= 3, NULL);
+  g_atomic_ref_count_init (&fold->ref_count);
+  fold->part = bf_part_copy (part);
+  bf_part_make_counter_clockwise (fold->part);
+  fold->faces = owning_array (sizeof (BfFace), clear_face);
+  fold->bends = owning_array (sizeof (BfBendResult), NULL);
+  fold->reliefs = owning_array (sizeof (BfRelief), (GDestroyNotify)bf_relief_clear);
+  fold->openings = owning_array (sizeof (BfOpeningResult), clear_opening);
+  fold->seams = owning_array (sizeof (BfSeam), NULL);
+  fold->checks = owning_array (sizeof (BfCheck), (GDestroyNotify)bf_check_clear);
+
+  fold->layout = bf_layout_new (fold->part);
+  bf_layout_unfold (fold->layout);
+  find_faces (fold);
+  find_bends (fold);
+  bf_reliefs_find (fold->layout, fold->reliefs);
+  bf_openings_find (fold->layout, fold->openings);
+  make_blank (fold);
+  bf_formed_build (fold->layout, 1.0, &fold->formed);
+  bf_formed_measure (fold->layout, fold->faces, &fold->formed);
+  bf_seams_find (fold->layout, fold->seams);
+  bf_checks_find (fold);
+  return fold;
+}
+
+BfFold *
+bf_fold_ref (BfFold *fold)
+{
+  g_atomic_ref_count_inc (&fold->ref_count);
+  return fold;
+}
+
+void
+bf_fold_unref (BfFold *fold)
+{
+  if (!g_atomic_ref_count_dec (&fold->ref_count))
+    return;
+  bf_formed_clear (&fold->formed);
+  g_ptr_array_unref (fold->blank.rings);
+  g_array_unref (fold->checks);
+  g_array_unref (fold->seams);
+  g_array_unref (fold->openings);
+  g_array_unref (fold->reliefs);
+  g_array_unref (fold->bends);
+  g_array_unref (fold->faces);
+  bf_layout_free (fold->layout);
+  bf_part_unref (fold->part);
+  g_free (fold);
+}
+
+guint
+bf_fold_count_checks (const BfFold *fold, BfSeverity severity)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < fold->checks->len; i++)
+    n += bf_fold_check (fold, i)->severity == severity ? 1 : 0;
+  return n;
+}
+
+void
+bf_fold_formed_at (const BfFold *fold, double fraction, BfFormed *formed)
+{
+  bf_formed_build (fold->layout, fraction, formed);
+}
+
+BfVec3
+bf_fold_place (const BfFold *fold, guint face, BfVec2 p)
+{
+  const BfFlap *flap;
+  BfVec2 d;
+
+  if (face == 0)
+    return bf_vec3 (p.x, p.y, 0.0);
+  flap = &fold->layout->flaps[face - 1];
+  d = bf_vec2_sub (p, bf_flap_to_blank (flap, 0.0, 0.0));
+  return bf_vec3_along (
+      bf_vec3_along (flap->pose.origin, flap->pose.e, bf_vec2_dot (d, flap->flat_e)), flap->pose.d,
+      bf_vec2_dot (d, flap->flat_n));
+}

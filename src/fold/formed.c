@@ -1,0 +1,202 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/formed.h"
+
+/* A bend that is all but flat is drawn turned by this much, so that it has a radius. */
+#define FLATTEST_RAD 1e-6
+
+static const BfPose base_pose = {
+  { 0.0, 0.0, 0.0 }, { 1.0, 0.0, 0.0 }, { 0.0, 1.0, 0.0 }, { 0.0, 0.0, 1.0 }
+};
+
+/* How a flap's bend stands at a fraction of its angle: the zone keeps its width, so that its
+ * radius grows as it opens. */
+typedef struct
+{
+  double angle_rad, radius_mm;
+} Turned;
+
+static Turned
+turned (const BfLayout *layout, const BfFlap *flap, double fraction)
+{
+  double angle = MAX (flap->angle_rad * fraction, FLATTEST_RAD);
+
+  if (fraction >= 1.0)
+    return (Turned){ flap->angle_rad, flap->radius_mm };
+  return (Turned){ angle, flap->sums.allowance_mm / angle - flap->sums.k * layout->thickness_mm };
+}
+
+static BfVec3
+on_pose (const BfPose *pose, BfVec2 p)
+{
+  return bf_vec3_along (bf_vec3_along (pose->origin, pose->e, p.x), pose->d, p.y);
+}
+
+static BfSolid
+base_slab (void)
+{
+  return (BfSolid){ .kind = BF_SOLID_SLAB,
+                    .frame = { base_pose.origin, base_pose.e, base_pose.d, base_pose.m },
+                    .flat_ex = { 1.0, 0.0 },
+                    .flat_ey = { 0.0, 1.0 } };
+}
+
+/* x of a flange's frame runs against u, so that the frame is right-handed. */
+static BfSolid
+flap_slab (const BfFlap *flap, guint face, const BfPose *pose)
+{
+  return (BfSolid){ .kind = BF_SOLID_SLAB,
+                    .face = face,
+                    .frame = { pose->origin, bf_vec3_scale (pose->e, -1.0), pose->d, pose->m },
+                    .flat_origin = bf_flap_to_blank (flap, 0.0, 0.0),
+                    .flat_ex = bf_vec2_scale (flap->flat_e, -1.0),
+                    .flat_ey = flap->flat_n };
+}
+
+static BfSolid
+flap_sector (const BfFlap *flap, guint face, const BfPose *parent, Turned turn)
+{
+  double end = bf_flap_zone_u (flap, BF_SIDE_END), start = bf_flap_zone_u (flap, BF_SIDE_START);
+  BfVec2 foot = bf_vec2_along (bf_vec2_along (flap->edge_start, flap->edge_e, end), flap->edge_n,
+                               -flap->sums.setback_mm);
+  BfVec3 e = bf_vec3_along (bf_vec3_scale (parent->e, flap->edge_e.x), parent->d, flap->edge_e.y);
+  BfVec3 n = bf_vec3_along (bf_vec3_scale (parent->e, flap->edge_n.x), parent->d, flap->edge_n.y);
+
+  return (BfSolid){ .kind = BF_SOLID_SECTOR,
+                    .face = face,
+                    .frame = { on_pose (parent, foot), bf_vec3_scale (e, -1.0), n, parent->m },
+                    .width_mm = MAX (end - start, 0.0),
+                    .radius_mm = turn.radius_mm,
+                    .angle_rad = turn.angle_rad,
+                    .turn = flap->flange->turn };
+}
+
+void
+bf_formed_build (const BfLayout *layout, double fraction, BfFormed *formed)
+{
+  g_autofree BfPose *poses = g_new0 (BfPose, layout->n_flaps);
+  BfSolid solid = base_slab ();
+
+  *formed = (BfFormed){ .solids = g_array_new (FALSE, TRUE, sizeof (BfSolid)) };
+  g_array_append_val (formed->solids, solid);
+  for (guint k = 0; k < layout->n_flaps; k++)
+    {
+      guint i = layout->order[k];
+      const BfFlap *flap = &layout->flaps[i];
+      const BfPose *parent = flap->parent >= 0 ? &poses[flap->parent] : &base_pose;
+      Turned turn = turned (layout, flap, CLAMP (fraction, 0.0, 1.0));
+
+      if (!flap->placed)
+        continue;
+      bf_flap_pose (layout, flap, parent, turn.angle_rad, turn.radius_mm, &poses[i]);
+      solid = flap_sector (flap, i + 1, parent, turn);
+      g_array_append_val (formed->solids, solid);
+      solid = flap_slab (flap, i + 1, &poses[i]);
+      g_array_append_val (formed->solids, solid);
+    }
+}
+
+void
+bf_formed_clear (BfFormed *formed)
+{
+  g_clear_pointer (&formed->solids, g_array_unref);
+}
+
+/* ---- measuring ---------------------------------------------------------------------------- */
+
+static void
+extend (BfFormed *formed, BfVec3 p)
+{
+  formed->min =
+      bf_vec3 (MIN (formed->min.x, p.x), MIN (formed->min.y, p.y), MIN (formed->min.z, p.z));
+  formed->max =
+      bf_vec3 (MAX (formed->max.x, p.x), MAX (formed->max.y, p.y), MAX (formed->max.z, p.z));
+}
+
+static void
+extend_by_slab (const BfLayout *layout,
+                const BfSolid *slab,
+                const BfRing *outline,
+                BfFormed *formed)
+{
+  for (guint i = 0; i < bf_ring_size (outline); i++)
+    {
+      BfVec2 p = bf_vec2_sub (bf_ring_vertex (outline, i)->p, slab->flat_origin);
+      double x = bf_vec2_dot (p, slab->flat_ex), y = bf_vec2_dot (p, slab->flat_ey);
+
+      extend (formed, bf_frame_point (&slab->frame, x, y, 0.0));
+      extend (formed, bf_frame_point (&slab->frame, x, y, -layout->thickness_mm));
+    }
+}
+
+static BfVec3
+sector_point (const BfLayout *layout, const BfSolid *sector, double radius, double angle)
+{
+  double t = layout->thickness_mm;
+  double y = radius * sin (angle), z = radius * cos (angle);
+
+  if (sector->turn == BF_TURN_UP)
+    return bf_frame_point (&sector->frame, 0.0, y, sector->radius_mm - z);
+  return bf_frame_point (&sector->frame, 0.0, y, z - t - sector->radius_mm);
+}
+
+/* The ends of the arc, and where it runs along each of space's axes. */
+static void
+extend_by_sector (const BfLayout *layout, const BfSolid *sector, BfFormed *formed)
+{
+  double sign = sector->turn == BF_TURN_UP ? -1.0 : 1.0;
+  BfVec3 across = bf_vec3_scale (sector->frame.ex, sector->width_mm);
+  const double ey[] = { sector->frame.ey.x, sector->frame.ey.y, sector->frame.ey.z };
+  const double ez[] = { sector->frame.ez.x, sector->frame.ez.y, sector->frame.ez.z };
+
+  for (int face = 0; face < 2; face++)
+    {
+      double radius = sector->radius_mm + (face == 0 ? 0.0 : layout->thickness_mm);
+
+      for (int i = 0; i < 8; i++)
+        {
+          double angle =
+              i == 0   ? 0.0
+              : i == 1 ? sector->angle_rad
+                       : atan2 (ey[i / 2 - 1], sign * ez[i / 2 - 1]) + (i % 2 == 0 ? 0.0 : G_PI);
+          BfVec3 p;
+
+          if (angle < 0.0 || angle > sector->angle_rad)
+            continue;
+          p = sector_point (layout, sector, radius, angle);
+          extend (formed, p);
+          extend (formed, bf_vec3_add (p, across));
+        }
+    }
+}
+
+static double
+sector_volume (const BfLayout *layout, const BfSolid *sector)
+{
+  double t = layout->thickness_mm;
+  return sector->angle_rad * (sector->radius_mm + t / 2.0) * t * sector->width_mm;
+}
+
+void
+bf_formed_measure (const BfLayout *layout, const GArray *faces, BfFormed *formed)
+{
+  formed->min = bf_vec3 (G_MAXDOUBLE, G_MAXDOUBLE, G_MAXDOUBLE);
+  formed->max = bf_vec3_scale (formed->min, -1.0);
+  formed->volume_mm3 = 0.0;
+  for (guint i = 0; i < formed->solids->len; i++)
+    {
+      const BfSolid *solid = bf_formed_solid (formed, i);
+      const BfRing *outline = g_array_index (faces, BfFace, solid->face).outline;
+
+      if (solid->kind == BF_SOLID_SECTOR)
+        {
+          extend_by_sector (layout, solid, formed);
+          formed->volume_mm3 += sector_volume (layout, solid);
+        }
+      else
+        {
+          extend_by_slab (layout, solid, outline, formed);
+          formed->volume_mm3 += bf_ring_area (outline) * layout->thickness_mm;
+        }
+    }
+}

@@ -1,0 +1,12 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/layout.h"
+
+/* The metal as it stands when every bend is turned by that fraction of its angle: solids, but
+ * neither box nor volume. formed: (out). */
+void bf_formed_build (const BfLayout *layout, double fraction, BfFormed *formed);
+
+/* Box and volume of the formed part; faces are the fold's, for their areas. */
+void bf_formed_measure (const BfLayout *layout, const GArray *faces, BfFormed *formed);

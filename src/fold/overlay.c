@@ -1,0 +1,236 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/overlay.h"
+
+#define GEOS_USE_ONLY_R_API
+#include <geos_c.h>
+
+#include "core/tolerance.h"
+#include "fold/arc-finder.h"
+
+/* Rings smaller than this are crumbs of rounding (a snapped edge 1 m long has less beside it). */
+#define CRUMB_MM2 1e-3
+
+/* GEOS reports an operand that it can't handle by returning NULL; callers fall back, so that the
+ * message is of use only while debugging. */
+static void
+on_message (const char *message, void *data)
+{
+  (void)data;
+  g_debug ("GEOS: %s", message);
+}
+
+static GEOSContextHandle_t
+open_geos (void)
+{
+  GEOSContextHandle_t geos = GEOS_init_r ();
+
+  GEOSContext_setErrorMessageHandler_r (geos, on_message, NULL);
+  GEOSContext_setNoticeMessageHandler_r (geos, on_message, NULL);
+  return geos;
+}
+
+static GEOSGeometry *
+polygon_from_points (GEOSContextHandle_t geos, const GArray *points)
+{
+  guint n = points->len;
+  GEOSCoordSequence *sequence = GEOSCoordSeq_create_r (geos, n + 1, 2);
+
+  for (guint i = 0; i <= n; i++)
+    {
+      BfVec2 p = g_array_index (points, BfVec2, i % n);
+      GEOSCoordSeq_setXY_r (geos, sequence, i, p.x, p.y);
+    }
+  return GEOSGeom_createPolygon_r (geos, GEOSGeom_createLinearRing_r (geos, sequence), NULL, 0);
+}
+
+static GEOSGeometry *
+polygon_from_ring (GEOSContextHandle_t geos, BfArcFinder *finder, const BfRing *ring)
+{
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+
+  bf_arc_finder_flatten (finder, ring, points);
+  return points->len < 3 ? NULL : polygon_from_points (geos, points);
+}
+
+/* The polygon, mended where it crosses itself. Takes it over. */
+static GEOSGeometry *
+made_valid (GEOSContextHandle_t geos, GEOSGeometry *polygon)
+{
+  GEOSGeometry *mended;
+
+  if (polygon == NULL || GEOSisValid_r (geos, polygon) == 1)
+    return polygon;
+  mended = GEOSMakeValid_r (geos, polygon);
+  GEOSGeom_destroy_r (geos, polygon);
+  return mended;
+}
+
+gboolean
+bf_overlay_is_simple (const BfRing *ring, BfVec2 *where)
+{
+  GEOSContextHandle_t geos = open_geos ();
+  g_autoptr (BfArcFinder) finder = bf_arc_finder_new ();
+  GEOSGeometry *polygon = polygon_from_ring (geos, finder, ring), *place = NULL;
+  gboolean simple = polygon != NULL && GEOSisValidDetail_r (geos, polygon, 0, NULL, &place) == 1;
+
+  if (place != NULL && where != NULL)
+    {
+      GEOSGeomGetX_r (geos, place, &where->x);
+      GEOSGeomGetY_r (geos, place, &where->y);
+    }
+  GEOSGeom_destroy_r (geos, place);
+  GEOSGeom_destroy_r (geos, polygon);
+  GEOS_finish_r (geos);
+  return simple;
+}
+
+/* All rings as one geometry without overlaps. */
+static GEOSGeometry *
+united (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrArray *rings)
+{
+  g_autofree GEOSGeometry **parts = g_new0 (GEOSGeometry *, rings->len);
+  guint n = 0;
+  GEOSGeometry *all, *result;
+
+  for (guint i = 0; i < rings->len; i++)
+    {
+      parts[n] = made_valid (geos, polygon_from_ring (geos, finder, g_ptr_array_index (rings, i)));
+      if (parts[n] != NULL)
+        n++;
+    }
+  all = GEOSGeom_createCollection_r (geos, GEOS_GEOMETRYCOLLECTION, parts, n);
+  result = GEOSUnaryUnionPrec_r (geos, all, BF_TOLERANCE_SNAP_MM);
+  GEOSGeom_destroy_r (geos, all);
+  return result;
+}
+
+static BfRing *
+ring_from_geos (GEOSContextHandle_t geos, const BfArcFinder *finder, const GEOSGeometry *line)
+{
+  const GEOSCoordSequence *sequence = GEOSGeom_getCoordSeq_r (geos, line);
+  unsigned n = 0;
+  g_autofree BfVec2 *points = NULL;
+
+  GEOSCoordSeq_getSize_r (geos, sequence, &n);
+  points = g_new (BfVec2, n);
+  for (unsigned i = 0; i < n; i++)
+    GEOSCoordSeq_getXY_r (geos, sequence, i, &points[i].x, &points[i].y);
+  return bf_arc_finder_restore (finder, points, n > 0 ? n - 1 : 0);
+}
+
+/* Adds a ring turned as it should be, unless it is a crumb. */
+static void
+take_ring (GPtrArray *rings, BfRing *ring, gboolean outer)
+{
+  double area = bf_ring_area (ring);
+
+  if (fabs (area) < CRUMB_MM2)
+    {
+      bf_ring_free (ring);
+      return;
+    }
+  if (outer != (area > 0.0))
+    bf_ring_reverse (ring);
+  g_ptr_array_add (rings, ring);
+}
+
+static int
+compare_areas (gconstpointer a, gconstpointer b)
+{
+  double x = fabs (bf_ring_area (*(BfRing *const *)a));
+  double y = fabs (bf_ring_area (*(BfRing *const *)b));
+  return (x < y) - (x > y);
+}
+
+static void
+take_polygon (GEOSContextHandle_t geos,
+              const BfArcFinder *finder,
+              const GEOSGeometry *polygon,
+              GPtrArray *outer,
+              GPtrArray *holes)
+{
+  int n_holes = GEOSGetNumInteriorRings_r (geos, polygon);
+
+  take_ring (outer, ring_from_geos (geos, finder, GEOSGetExteriorRing_r (geos, polygon)), TRUE);
+  for (int i = 0; i < n_holes; i++)
+    take_ring (holes, ring_from_geos (geos, finder, GEOSGetInteriorRingN_r (geos, polygon, i)),
+               FALSE);
+}
+
+static GPtrArray *
+rings_from_geos (GEOSContextHandle_t geos,
+                 const BfArcFinder *finder,
+                 const GEOSGeometry *geometry,
+                 guint *n_outer)
+{
+  GPtrArray *outer = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_ring_free);
+  g_autoptr (GPtrArray) holes = g_ptr_array_new ();
+  int n = geometry != NULL ? GEOSGetNumGeometries_r (geos, geometry) : 0;
+
+  for (int i = 0; i < n; i++)
+    {
+      const GEOSGeometry *part = GEOSGetGeometryN_r (geos, geometry, i);
+
+      if (GEOSGeomTypeId_r (geos, part) == GEOS_POLYGON && GEOSisEmpty_r (geos, part) == 0)
+        take_polygon (geos, finder, part, outer, holes);
+    }
+  g_ptr_array_sort (outer, compare_areas);
+  g_ptr_array_sort (holes, compare_areas);
+  *n_outer = outer->len;
+  g_ptr_array_extend (outer, holes, NULL, NULL);
+  return outer;
+}
+
+GPtrArray *
+bf_overlay_unite (const GPtrArray *pieces)
+{
+  GEOSContextHandle_t geos = open_geos ();
+  g_autoptr (BfArcFinder) finder = bf_arc_finder_new ();
+  GEOSGeometry *all = united (geos, finder, pieces);
+  guint n_outer;
+  GPtrArray *rings = rings_from_geos (geos, finder, all, &n_outer);
+
+  GEOSGeom_destroy_r (geos, all);
+  GEOS_finish_r (geos);
+  return rings;
+}
+
+/* The outlines as one geometry: outer rings less the rings that run clockwise. */
+static GEOSGeometry *
+outlines_less_holes (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrArray *outlines)
+{
+  g_autoptr (GPtrArray) outer = g_ptr_array_new (), holes = g_ptr_array_new ();
+  GEOSGeometry *solid, *voids, *left;
+
+  for (guint i = 0; i < outlines->len; i++)
+    {
+      BfRing *ring = g_ptr_array_index (outlines, i);
+      g_ptr_array_add (bf_ring_area (ring) < 0.0 ? holes : outer, ring);
+    }
+  if (outer->len == 1 && holes->len == 0)
+    return made_valid (geos, polygon_from_ring (geos, finder, g_ptr_array_index (outer, 0)));
+  solid = united (geos, finder, outer);
+  voids = united (geos, finder, holes);
+  left = GEOSDifferencePrec_r (geos, solid, voids, BF_TOLERANCE_SNAP_MM);
+  GEOSGeom_destroy_r (geos, solid);
+  GEOSGeom_destroy_r (geos, voids);
+  return left;
+}
+
+GPtrArray *
+bf_overlay_cut (const GPtrArray *outlines, const GPtrArray *tools, guint *n_outer)
+{
+  GEOSContextHandle_t geos = open_geos ();
+  g_autoptr (BfArcFinder) finder = bf_arc_finder_new ();
+  GEOSGeometry *metal = outlines_less_holes (geos, finder, outlines);
+  GEOSGeometry *cuts = united (geos, finder, tools);
+  GEOSGeometry *left = GEOSDifferencePrec_r (geos, metal, cuts, BF_TOLERANCE_SNAP_MM);
+  GPtrArray *rings = rings_from_geos (geos, finder, left, n_outer);
+
+  GEOSGeom_destroy_r (geos, metal);
+  GEOSGeom_destroy_r (geos, cuts);
+  GEOSGeom_destroy_r (geos, left);
+  GEOS_finish_r (geos);
+  return rings;
+}

@@ -1,0 +1,175 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/side.h"
+
+#include "core/tolerance.h"
+
+/* Above this the inside mould line runs away to infinity and the tangent alone decides. */
+#define MOULD_LINE_MAX_RAD (175.0 * G_PI / 180.0)
+
+static void
+add_trim (BfSide *side, BfTrim trim)
+{
+  g_return_if_fail (side->n_trims < BF_TRIMS_MAX);
+  side->trims[side->n_trims++] = trim;
+}
+
+void
+bf_side_add (BfSide *side, double at_mm, double lean)
+{
+  add_trim (side, (BfTrim){ at_mm, lean, TRUE });
+}
+
+double
+bf_side_at (const BfSide *side, double w_mm)
+{
+  double q = side->n_trims > 0 ? -G_MAXDOUBLE : 0.0;
+
+  for (guint i = 0; i < side->n_trims; i++)
+    q = MAX (q, side->trims[i].at_mm + side->trims[i].lean * w_mm);
+  return q;
+}
+
+static int
+compare_doubles (const void *a, const void *b)
+{
+  double x = *(const double *)a, y = *(const double *)b;
+  return (x > y) - (x < y);
+}
+
+/* Every w between 0 and to_mm at which two limits cross. */
+static guint
+crossings (const BfSide *side, double to_mm, double *w)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < side->n_trims; i++)
+    for (guint j = i + 1; j < side->n_trims; j++)
+      {
+        double lean = side->trims[i].lean - side->trims[j].lean;
+        double at = (side->trims[j].at_mm - side->trims[i].at_mm) / lean;
+
+        if (fabs (lean) > BF_TOLERANCE_ZERO && at > BF_TOLERANCE_ZERO &&
+            at < to_mm - BF_TOLERANCE_ZERO)
+          w[n++] = at;
+      }
+  qsort (w, n, sizeof *w, compare_doubles);
+  return n;
+}
+
+/* Limits cross below the side as well as on it: only a true corner is a point of the side. */
+static gboolean
+is_corner (const BfSide *side, double w_mm, double before_mm, double after_mm)
+{
+  double q = bf_side_at (side, w_mm);
+  double before = bf_side_at (side, before_mm), after = bf_side_at (side, after_mm);
+  double straight = before + (after - before) * (w_mm - before_mm) / (after_mm - before_mm);
+
+  return fabs (straight - q) > BF_TOLERANCE_ZERO;
+}
+
+void
+bf_side_trace (const BfSide *side, double to_mm, GArray *points)
+{
+  double w[BF_TRIMS_MAX * BF_TRIMS_MAX / 2 + 2];
+  guint n = crossings (side, to_mm, w + 1);
+  BfVec2 p = { bf_side_at (side, 0.0), 0.0 };
+
+  w[0] = 0.0;
+  w[n + 1] = to_mm;
+  g_array_append_val (points, p);
+  for (guint i = 1; i <= n; i++)
+    if (is_corner (side, w[i], w[i - 1], w[i + 1]))
+      {
+        p = bf_vec2 (bf_side_at (side, w[i]), w[i]);
+        g_array_append_val (points, p);
+      }
+  p = bf_vec2 (bf_side_at (side, to_mm), to_mm);
+  g_array_append_val (points, p);
+}
+
+/* The least value of normal · x over a bend's arc of that radius, its centre at `centre` and its
+ * angle a running from out = 0 along n: x = centre + r (sin a · n + cos a · m). */
+static double
+arc_least (double along_n, double along_m, double angle_rad)
+{
+  double least = MIN (along_m, along_n * sin (angle_rad) + along_m * cos (angle_rad));
+  double turning = atan2 (-along_n, -along_m);
+
+  if (turning > 0.0 && turning < angle_rad)
+    least = MIN (least, -hypot (along_n, along_m));
+  return least;
+}
+
+/* The least of normal · x over the flap's bend zone at q = 0, on both faces. */
+static double
+zone_least (const BfLayout *layout, const BfFlap *flap, BfVec3 end, BfVec3 normal)
+{
+  /* From the flap's pose back to its bend's centre: down along m (turned up), or up (down). */
+  double sign = flap->flange->turn == BF_TURN_UP ? 1.0 : -1.0;
+  double t = layout->thickness_mm, r = flap->radius_mm;
+  double to_centre = sign > 0.0 ? r : -(t + r);
+  BfVec3 centre = bf_vec3_along (end, flap->pose.m, to_centre);
+  double along_d = bf_vec3_dot (normal, flap->pose.d);
+  double along_m = bf_vec3_dot (normal, flap->pose.m);
+  double base = bf_vec3_dot (normal, centre);
+
+  /* Walk the arc backward from the flap's tangent: it leaves along −d, centred towards m. */
+  double inner = arc_least (-along_d * r, -sign * along_m * r, flap->angle_rad);
+  double outer = arc_least (-along_d * (r + t), -sign * along_m * (r + t), flap->angle_rad);
+  return base + MIN (inner, outer);
+}
+
+void
+bf_side_keep_beyond_plane (
+    const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec3 normal, double c_mm)
+{
+  BfSide *side = &flap->sides[name];
+  double inward = name == BF_SIDE_START ? 1.0 : -1.0;
+  double per_q = inward * bf_vec3_dot (normal, flap->pose.e);
+  double along_m = bf_vec3_dot (normal, flap->pose.m);
+  BfVec3 end = bf_vec3_along (flap->pose.origin, flap->pose.e, bf_flap_u (flap, name, 0.0));
+  double other_face = MIN (0.0, -along_m * layout->thickness_mm);
+
+  /* A plane along the bend can't be reached by moving the side. */
+  if (per_q < BF_TOLERANCE_SIZE_MM)
+    return;
+
+  add_trim (side, (BfTrim){ (c_mm - bf_vec3_dot (normal, end) - other_face) / per_q,
+                            -bf_vec3_dot (normal, flap->pose.d) / per_q, FALSE });
+  side->zone_limit_mm =
+      MAX (side->zone_limit_mm, (c_mm - zone_least (layout, flap, end, normal)) / per_q);
+}
+
+void
+bf_side_keep_beyond_line (BfFlap *flap, BfSideName name, BfVec2 k, BfVec2 through, double c_mm)
+{
+  BfSide *side = &flap->sides[name];
+  double inward = name == BF_SIDE_START ? 1.0 : -1.0;
+  double per_q = inward * bf_vec2_dot (k, flap->flat_e);
+  double per_w = bf_vec2_dot (k, flap->flat_n);
+  BfVec2 end = bf_flap_to_blank (flap, bf_flap_u (flap, name, 0.0), 0.0);
+  double at_tangent, at_parent;
+
+  if (per_q < BF_TOLERANCE_SIZE_MM)
+    return;
+
+  at_tangent = (c_mm - bf_vec2_dot (k, bf_vec2_sub (end, through))) / per_q;
+  at_parent = at_tangent + per_w * flap->sums.allowance_mm / per_q;
+  add_trim (side, (BfTrim){ at_tangent, -per_w / per_q, FALSE });
+  side->zone_limit_mm = MAX (side->zone_limit_mm, MAX (at_tangent, at_parent));
+}
+
+void
+bf_side_settle (BfFlap *flap, BfSideName name)
+{
+  BfSide *side = &flap->sides[name];
+  double q = MAX (side->zone_limit_mm, bf_side_at (side, 0.0));
+  double mould_w = -flap->radius_mm * tan (flap->angle_rad / 2.0);
+
+  if (flap->angle_rad < MOULD_LINE_MAX_RAD)
+    for (guint i = 0; i < side->n_trims; i++)
+      if (side->trims[i].to_mould_line)
+        q = MAX (q, side->trims[i].at_mm + side->trims[i].lean * mould_w);
+  side->zone_mm = q;
+}

@@ -1,0 +1,27 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/layout.h"
+
+/* Limits of a flap's side. */
+
+/* A limit in the inside surface: the zone heeds it at the inside mould line too. */
+void bf_side_add (BfSide *side, double at_mm, double lean);
+
+/* q of the side at w: the most inward of its limits (the edge's end where it has none). */
+double bf_side_at (const BfSide *side, double w_mm);
+
+/* The side as points (q, w) from w = 0 to w = to_mm, corner by corner; appends BfVec2. */
+void bf_side_trace (const BfSide *side, double to_mm, GArray *points);
+
+/* Keeps every point of the flap's flat and zone, on both faces, at N · x >= c in space. */
+void bf_side_keep_beyond_plane (
+    const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec3 normal, double c_mm);
+
+/* Keeps the flat and the zone at k · (x − through) >= c in the blank. */
+void
+bf_side_keep_beyond_line (BfFlap *flap, BfSideName name, BfVec2 k, BfVec2 through, double c_mm);
+
+/* Works out where the zone ends, once all limits are in. */
+void bf_side_settle (BfFlap *flap, BfSideName name);
