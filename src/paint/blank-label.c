@@ -48,12 +48,32 @@ baseline_start (const BfBlankLabel *label)
   return bf_vec2_along (corners[0], up, label->cap_height_mm * DESCENT);
 }
 
+/* From the leader's start to the middle of the nearest side of the ground. */
+static void
+draw_leader (const BfBlankLabel *label, cairo_t *cr)
+{
+  BfVec2 corners[4], end = label->plate.centre;
+
+  bf_plate_corners (&label->plate, corners);
+  for (int i = 0; i < 4; i++)
+    {
+      BfVec2 middle = bf_vec2_scale (bf_vec2_add (corners[i], corners[(i + 1) % 4]), 0.5);
+      if (bf_vec2_distance (middle, label->leader_mm) < bf_vec2_distance (end, label->leader_mm))
+        end = middle;
+    }
+  cairo_move_to (cr, label->leader_mm.x, -label->leader_mm.y);
+  cairo_line_to (cr, end.x, -end.y);
+  cairo_stroke (cr);
+}
+
 void
 bf_blank_label_draw (const BfBlankLabel *label, cairo_t *cr)
 {
   g_autoptr (BfText) text = bf_text_new (label->words, label->cap_height_mm, label->bold);
   BfVec2 start = baseline_start (label);
 
+  if (label->has_leader)
+    draw_leader (label, cr);
   cairo_save (cr);
   cairo_translate (cr, start.x, -start.y);
   cairo_rotate (cr, -atan2 (label->plate.along.y, label->plate.along.x));
@@ -64,16 +84,22 @@ bf_blank_label_draw (const BfBlankLabel *label, cairo_t *cr)
 char *
 bf_blank_bend_words (const BfBendResult *bend)
 {
-  double angle_deg = bf_rad_to_deg (bend->angle_rad);
-  gboolean is_up = bend->turn == BF_TURN_UP;
-  g_autofree char *angle = bf_format_angle (angle_deg);
-  g_autofree char *opening = bf_format_angle (HEM_DEG - angle_deg);
-  g_autofree char *fold = NULL;
+  g_autofree char *angle = bf_format_angle (bf_rad_to_deg (bend->angle_rad));
 
-  /* Translators: how far a flange is folded toward the person, "fold up 90°". */
-  fold = is_up ? g_strdup_printf (_ ("fold up %s"), angle)
-               /* Translators: how far a flange is folded away from the person. */
-               : g_strdup_printf (_ ("fold down %s"), angle);
+  if (bend->turn == BF_TURN_UP)
+    /* Translators: how far a flange is folded toward the person, "fold up 90°". */
+    return g_strdup_printf (_ ("fold up %s"), angle);
+  /* Translators: how far a flange is folded away from the person, "fold down 90°". */
+  return g_strdup_printf (_ ("fold down %s"), angle);
+}
+
+char *
+bf_blank_bend_full_words (const BfBendResult *bend)
+{
+  double angle_deg = bf_rad_to_deg (bend->angle_rad);
+  g_autofree char *fold = bf_blank_bend_words (bend);
+  g_autofree char *opening = bf_format_angle (HEM_DEG - angle_deg);
+
   if (fabs (angle_deg - SQUARE_DEG) < BF_TOLERANCE_SIZE_MM)
     return g_steal_pointer (&fold);
   if (fabs (angle_deg - HEM_DEG) < BF_TOLERANCE_SIZE_MM)

@@ -6,16 +6,18 @@
 
 #include "core/tolerance.h"
 #include "core/units.h"
+#include "paint/blank-field.h"
 
 #define NAME_ENLARGED 1.5
 
 /* Millimetres of paper. */
-#define CLEARANCE_MM 0.9
-#define BESIDE_LINE_MM 1.3
+#define CLEARANCE_MM 1.2
+#define BESIDE_LINE_MM 1.5
 #define PAST_END_MM 3.0
+#define FAR_STEP_MM 4.0
+#define FAR_STEPS 8
 
-#define LARGEST_DRILL_MM 13.0 /* what a common drill's chuck holds (common practice) */
-#define GRID 12               /* places tried along each side of a face */
+#define GRID 12 /* places tried along each side of a face */
 
 typedef struct
 {
@@ -104,6 +106,14 @@ place_bend_note (Placer *placer, const BfBendResult *bend)
 
   if (placer->style->view != NULL && !bf_box_clip_line (placer->style->view, &line[0], &line[1]))
     return;
+  label = new_label (placer, bf_blank_bend_full_words (bend), along, FALSE);
+  if (find_beside (placer, label, line, bf_vec2_scale (to_flange, -1.0)) ||
+      find_beside (placer, label, line, to_flange))
+    {
+      settle (placer, label, TRUE);
+      return;
+    }
+  bf_blank_label_free (label);
   label = new_label (placer, bf_blank_bend_words (bend), along, FALSE);
   settle (placer, label,
           find_beside (placer, label, line, bf_vec2_scale (to_flange, -1.0)) ||
@@ -119,10 +129,10 @@ is_in_view (const Placer *placer, BfVec2 p)
          (p.x >= view->min.x && p.x <= view->max.x && p.y >= view->min.y && p.y <= view->max.y);
 }
 
-/* Places round a circle, those away from the blank's middle first: a relief's free side is there,
- * and words stay off the metal. */
+/* Places round a point, those away from the blank's middle first: a relief's free side is there,
+ * and words stay off the metal. reach_mm: from the point to the words. */
 static gboolean
-find_round (const Placer *placer, BfBlankLabel *label, BfVec2 at, double radius_mm)
+find_round (const Placer *placer, BfBlankLabel *label, BfVec2 at, double reach_mm)
 {
   static const double sides[][2] = { { 1, 1 },  { 1, 0 },  { 0, 1 },  { 1, -1 },
                                      { -1, 1 }, { -1, 0 }, { 0, -1 }, { -1, -1 } };
@@ -131,12 +141,11 @@ find_round (const Placer *placer, BfBlankLabel *label, BfVec2 at, double radius_
   BfVec2 from_middle = bf_vec2_sub (at, bf_vec2_scale (bf_vec2_add (box->min, box->max), 0.5));
   double right = bf_vec2_dot (from_middle, x) < 0.0 ? -1.0 : 1.0;
   double up = bf_vec2_dot (from_middle, y) < 0.0 ? -1.0 : 1.0;
-  double reach = radius_mm + BESIDE_LINE_MM * placer->style->unit;
 
   for (guint i = 0; i < G_N_ELEMENTS (sides); i++)
     {
       double u = right * sides[i][0], v = up * sides[i][1];
-      double r = fabs (u) + fabs (v) > 1.0 ? reach * G_SQRT2 / 2.0 : reach;
+      double r = fabs (u) + fabs (v) > 1.0 ? reach_mm * G_SQRT2 / 2.0 : reach_mm;
       BfVec2 centre = bf_vec2_along (at, x, u * (r + label->plate.width / 2.0));
       if (fits_at (placer, label, bf_vec2_along (centre, y, v * (r + label->plate.height / 2.0))))
         return TRUE;
@@ -144,14 +153,40 @@ find_round (const Placer *placer, BfBlankLabel *label, BfVec2 at, double radius_
   return FALSE;
 }
 
-/* words: (transfer full). */
+/* Farther and farther off, with a leader. */
+static gboolean
+find_far (const Placer *placer, BfBlankLabel *label, BfVec2 at, double reach_mm)
+{
+  label->has_leader = TRUE;
+  label->leader_mm = at;
+  for (int i = 1; i <= FAR_STEPS; i++)
+    if (find_round (placer, label, at, reach_mm + i * FAR_STEP_MM * placer->style->unit))
+      return TRUE;
+  return FALSE;
+}
+
+/* Level as the page is read, else upright beside the circle, else level and farther off.
+ * words: (transfer full). */
 static void
 place_drill_note (Placer *placer, char *words, BfVec2 at, double radius_mm)
 {
-  double turn = placer->style->turn_rad;
-  BfBlankLabel *label = new_label (placer, words, bf_vec2 (cos (turn), -sin (turn)), FALSE);
+  double turn = placer->style->turn_rad, unit = placer->style->unit;
+  BfVec2 level = bf_vec2 (cos (turn), -sin (turn));
+  double reach = MAX (bf_blank_cross_arm (radius_mm, unit), radius_mm) + BESIDE_LINE_MM * unit;
+  BfBlankLabel *label = new_label (placer, words, level, FALSE);
+  gboolean placed = find_round (placer, label, at, reach);
 
-  settle (placer, label, find_round (placer, label, at, radius_mm));
+  if (!placed)
+    {
+      label->plate.along = bf_vec2 (-level.y, level.x);
+      placed = find_round (placer, label, at, reach);
+    }
+  if (!placed)
+    {
+      label->plate.along = level;
+      placed = find_far (placer, label, at, reach);
+    }
+  settle (placer, label, placed);
 }
 
 static void
@@ -181,7 +216,7 @@ place_hole_notes (Placer *placer)
           !is_in_view (placer, centre))
         continue;
       size = bf_format_length (radius_mm * 2.0, placer->style->units);
-      if (radius_mm * 2.0 > LARGEST_DRILL_MM)
+      if (radius_mm * 2.0 > BF_LARGEST_DRILL_MM)
         /* Translators: a round hole too large to drill, and its diameter. */
         place_drill_note (placer, g_strdup_printf (_ ("hole %s"), size), centre, radius_mm);
       else
@@ -189,11 +224,16 @@ place_hole_notes (Placer *placer)
     }
 }
 
+/* On the face, and not where an opening has taken it away. */
 static gboolean
-lies_on_face (const BfBlankLabel *label, const BfFace *face)
+lies_on_face (const Placer *placer, const BfBlankLabel *label, const BfFace *face)
 {
+  const BfBlank *blank = &placer->fold->blank;
   BfVec2 corners[4];
 
+  for (guint i = blank->n_outer; i < blank->rings->len; i++)
+    if (bf_ring_contains (bf_blank_ring (blank, i), label->plate.centre))
+      return FALSE;
   bf_plate_corners (&label->plate, corners);
   for (int i = 0; i < 4; i++)
     if (!bf_ring_contains (face->outline, corners[i]))
@@ -235,7 +275,7 @@ find_on_face (const Placer *placer, BfBlankLabel *label, const BfFace *face)
       if (distance >= best_distance)
         continue;
       if (fits_at (placer, label, bf_vec2_add (middle, bf_vec2 (u * size.x, v * size.y))) &&
-          lies_on_face (label, face))
+          lies_on_face (placer, label, face))
         {
           best = label->plate.centre;
           best_distance = distance;
@@ -301,27 +341,11 @@ place_names (Placer *placer)
     }
 }
 
-BfLabelField *
-bf_blank_label_field (const BfFold *fold, const BfBox *view, double clearance_mm)
-{
-  BfLabelField *field = bf_label_field_new (view, clearance_mm);
-
-  for (guint i = 0; i < fold->blank.rings->len; i++)
-    bf_label_field_add_ring (field, bf_blank_ring (&fold->blank, i));
-  for (guint i = 0; i < fold->reliefs->len; i++)
-    if (bf_fold_relief (fold, i)->drill != NULL)
-      bf_label_field_add_ring (field, bf_fold_relief (fold, i)->ring);
-  for (guint i = 0; i < fold->bends->len; i++)
-    bf_label_field_add_line (field, bf_fold_bend (fold, i)->line[0],
-                             bf_fold_bend (fold, i)->line[1]);
-  return field;
-}
-
 GPtrArray *
 bf_blank_labels (const BfFold *fold, const BfBlankStyle *style)
 {
   g_autoptr (BfLabelField) field =
-      bf_blank_label_field (fold, style->view, CLEARANCE_MM * style->unit);
+      bf_blank_label_field_scaled (fold, style->view, CLEARANCE_MM, style->unit);
   Placer placer = { fold, style, field,
                     g_ptr_array_new_with_free_func ((GDestroyNotify)bf_blank_label_free) };
 

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "paint/blank-field.h"
 #include "paint/blank-label.h"
 #include "paint/blank-view.h"
 
@@ -11,12 +12,6 @@
  * nowhere are left out. Returns: (transfer full): an array of BfBlankLabel that frees them. */
 GPtrArray *bf_blank_labels (const BfFold *fold,
                             const BfBlankStyle *style) G_GNUC_WARN_UNUSED_RESULT;
-
-/* A field with every line of the blank in it, for placing other words. view as for
- * bf_label_field_new(). Returns: (transfer full). */
-BfLabelField *bf_blank_label_field (const BfFold *fold,
-                                    const BfBox *view,
-                                    double clearance_mm) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The direction or its opposite, whichever is read from below or from the right when the blank
  * is turned by turn_rad. */

@@ -2,16 +2,15 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/blank-view.h"
 
+#include "paint/blank-field.h"
 #include "paint/blank-labels.h"
 #include "paint/palette.h"
 #include "paint/ring-path.h"
 
 #define CAP_HEIGHT_MM 2.6
-#define CROSS_PAST_CIRCLE_MM 1.5
 #define HIGHLIGHT_ALPHA 0.35
 
 static const guint32 metal_rgb[2] = { 0xF4F2EE, 0x3A3D40 }; /* light, dark */
-static const guint32 words_rgb[2] = { 0x000000, 0xECE9E4 };
 
 void
 bf_blank_style_init (BfBlankStyle *style, const BfFold *fold)
@@ -74,7 +73,7 @@ draw_bends (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 static void
 draw_cross (const BfBlankStyle *style, cairo_t *cr, BfVec2 at, double radius_mm)
 {
-  double arm = radius_mm + CROSS_PAST_CIRCLE_MM * style->unit;
+  double arm = bf_blank_cross_arm (radius_mm, style->unit);
 
   cairo_move_to (cr, at.x - arm, at.y);
   cairo_line_to (cr, at.x + arm, at.y);
@@ -112,7 +111,7 @@ draw_words (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 {
   g_autoptr (GPtrArray) labels = bf_blank_labels (fold, style);
 
-  bf_set_source_rgb (cr, words_rgb[style->dark ? 1 : 0]);
+  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, style->unit, style->dark);
   for (guint i = 0; i < labels->len; i++)
     bf_blank_label_draw (g_ptr_array_index (labels, i), cr);
 }

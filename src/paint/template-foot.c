@@ -19,6 +19,7 @@
 #define LEGEND_Y 6.2
 #define NAME_Y 12.0
 #define SENTENCE_Y 16.8
+#define PAGE_WORDS_Y 18.3
 #define BAR_MM_Y 25.2
 #define BAR_IN_Y 30.2
 
@@ -26,7 +27,7 @@
 #define MAP_WIDTH 29.0
 #define MAP_TOP 8.4
 #define MAP_HEIGHT 23.2
-#define PAGE_COLUMN 70.0 /* where the page's own column begins */
+#define PAGE_COLUMN 66.0 /* where the page's own column begins */
 #define COLUMN_GAP 4.0
 
 #define NAME_CAP 3.2
@@ -172,10 +173,10 @@ draw_part_data (const BfTemplate *template, cairo_t *cr, double width)
   draw_wrapped (cr, template->sentence, bf_vec2 (0.0, SENTENCE_Y), width, SENTENCE_LINES);
 }
 
-static char *
+static const char *
 units_words (BfUnits units)
 {
-  return g_strdup (units == BF_UNITS_IN ? _ ("sizes in inches") : _ ("sizes in mm"));
+  return units == BF_UNITS_IN ? _ ("sizes in inches") : _ ("sizes in mm");
 }
 
 /* Where this page belongs, when and how it was printed. */
@@ -184,14 +185,15 @@ draw_page_column (const BfTemplate *template, guint i, cairo_t *cr, double x, do
 {
   guint n = bf_template_n_pages (template);
   const char *label = g_ptr_array_index (template->labels, i);
-  g_autofree char *units = units_words (template->units);
   /* Translators: the number of this page and how many there are. */
   g_autofree char *count = g_strdup_printf (_ ("page %u of %u"), i + 1, n);
+  const char *words[] = { count, template->date, units_words (template->units),
+                          /* Translators: not made smaller to fit the paper. */
+                          _ ("print at 100 %") };
 
   draw_bold (cr, label, PAGE_CAP, bf_vec2 (x, NAME_Y + 1.8), width);
-  bf_text_show (cr, count, CAP, 0.0, bf_vec2 (x, SENTENCE_Y + 1.8));
-  bf_text_show (cr, template->date, CAP, 0.0, bf_vec2 (x, SENTENCE_Y + 1.8 + LINE_PITCH));
-  bf_text_show (cr, units, CAP, 0.0, bf_vec2 (x, SENTENCE_Y + 1.8 + 2.0 * LINE_PITCH));
+  for (guint row = 0; row < G_N_ELEMENTS (words); row++)
+    bf_text_show (cr, words[row], CAP, 0.0, bf_vec2 (x, PAGE_WORDS_Y + row * LINE_PITCH));
 }
 
 void

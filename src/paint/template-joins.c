@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "paint/blank-field.h"
 #include "paint/blank-labels.h"
 #include "paint/palette.h"
 

@@ -63,7 +63,7 @@ draw_outline (const BfTemplate *template, const MapScale *map, cairo_t *cr)
   cairo_scale (cr, map->scale, -map->scale);
   cairo_translate (cr, -map->box.min.x, -map->box.max.y);
   cairo_rotate (cr, bf_deg_to_rad (template->plan->turn_deg));
-  for (guint i = 0; i < blank->rings->len; i++)
+  for (guint i = 0; i < blank->n_outer; i++)
     bf_ring_path (bf_blank_ring (blank, i), cr);
   cairo_restore (cr);
   cairo_set_line_width (cr, OUTLINE_MM);

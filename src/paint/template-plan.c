@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/template-plan.h"
 
+#include "core/tolerance.h"
 #include "paint/label-field.h"
 
 /* Room round the drawing for half a line's width and the printer's own error. */
@@ -18,8 +19,18 @@ typedef struct
 } Grid;
 
 /* Where the slack of the last page goes: a share of it lies before the drawing. The middle is
- * tried first and wins where others are no better. */
-static const double starts[] = { 0.5, 0.0, 1.0 };
+ * tried first and wins where others are no better; then shares farther and farther from it. */
+#define N_STARTS 21
+
+/* A line of the drawing that runs so close beside a join is awkward to cut out and to check. */
+#define BESIDE_JOIN_MM 4.0
+
+/* What a plan costs: pages first, then how much of the drawing runs along joins. */
+typedef struct
+{
+  guint n_pages;
+  double beside_mm;
+} Cost;
 
 static BfVec2
 turn (BfVec2 p, guint turn_deg)
@@ -243,25 +254,81 @@ plan_from_grid (const Grid *grid, guint turn_deg)
   return plan;
 }
 
-/* The start with the fewest pages, for ink turned one way. */
-static guint
+/* How far a coordinate is from the nearest join along that axis. */
+static double
+distance_to_join (const Grid *grid, int axis, double at)
+{
+  double start = axis == 0 ? grid->start.x : grid->start.y;
+  double step = (axis == 0 ? grid->window.x : grid->window.y) - grid->format->overlap_mm;
+  double first = start + step + grid->format->overlap_mm / 2.0;
+  double nearest = CLAMP (round ((at - first) / step), 0.0, grid->n[axis] - 2.0);
+
+  return grid->n[axis] > 1 ? fabs (at - first - nearest * step) : HUGE_VAL;
+}
+
+static double
+length_beside_joins (const Grid *grid)
+{
+  double length = 0.0;
+
+  for (guint i = 0; i < grid->ink->len; i++)
+    {
+      const BfInkLine *line = &g_array_index (grid->ink, BfInkLine, i);
+      BfVec2 step = bf_vec2_sub (line->b, line->a);
+      gboolean beside_x = fabs (step.x) < BF_TOLERANCE_SIZE_MM &&
+                          distance_to_join (grid, 0, line->a.x) < BESIDE_JOIN_MM;
+      gboolean beside_y = fabs (step.y) < BF_TOLERANCE_SIZE_MM &&
+                          distance_to_join (grid, 1, line->a.y) < BESIDE_JOIN_MM;
+      if (beside_x || beside_y)
+        length += bf_vec2_length (step);
+    }
+  return length;
+}
+
+static Cost
+grid_cost (const Grid *grid)
+{
+  Cost cost = { 0, length_beside_joins (grid) };
+
+  g_free (mark_cells (grid, &cost.n_pages));
+  return cost;
+}
+
+static gboolean
+is_cheaper (Cost a, Cost b)
+{
+  return a.n_pages != b.n_pages ? a.n_pages < b.n_pages
+                                : a.beside_mm < b.beside_mm - BF_TOLERANCE_SIZE_MM;
+}
+
+/* 0.5, 0.45, 0.55, 0.4, … 0, 1. */
+static double
+start_share (guint i)
+{
+  double away = 0.5 * ((i + 1) / 2) / (N_STARTS / 2);
+
+  return i % 2 == 1 ? 0.5 - away : 0.5 + away;
+}
+
+/* The cheapest start for ink turned one way. */
+static Cost
 best_start (const GArray *ink, const BfPageFormat *format, Grid *best)
 {
-  guint fewest = G_MAXUINT;
+  Cost least = { G_MAXUINT, HUGE_VAL };
 
-  for (guint i = 0; i < G_N_ELEMENTS (starts) * G_N_ELEMENTS (starts); i++)
+  for (guint i = 0; i < N_STARTS * N_STARTS; i++)
     {
-      const double shares[2] = { starts[i % G_N_ELEMENTS (starts)],
-                                 starts[i / G_N_ELEMENTS (starts)] };
-      guint n_pages;
+      const double shares[2] = { start_share (i % N_STARTS), start_share (i / N_STARTS) };
+      Cost cost;
       Grid grid;
       grid_init (&grid, ink, format, shares);
-      g_free (mark_cells (&grid, &n_pages));
-      if (n_pages < fewest)
-        *best = grid;
-      fewest = MIN (fewest, n_pages);
+      cost = grid_cost (&grid);
+      if (!is_cheaper (cost, least))
+        continue;
+      least = cost;
+      *best = grid;
     }
-  return fewest;
+  return least;
 }
 
 BfTemplatePlan *
@@ -269,13 +336,15 @@ bf_template_plan_new (const GArray *ink, const BfPageFormat *format)
 {
   g_autoptr (GArray) turned = NULL;
   Grid upright, sideways;
+  Cost cost;
 
   g_return_val_if_fail (ink != NULL && ink->len > 0, NULL);
 
   turned = turned_ink (ink, 90);
-  if (best_start (ink, format, &upright) <= best_start (turned, format, &sideways))
-    return plan_from_grid (&upright, 0);
-  return plan_from_grid (&sideways, 90);
+  cost = best_start (ink, format, &upright);
+  if (best_start (turned, format, &sideways).n_pages < cost.n_pages)
+    return plan_from_grid (&sideways, 90);
+  return plan_from_grid (&upright, 0);
 }
 
 void

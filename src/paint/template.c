@@ -59,18 +59,14 @@ collect_ink (const BfFold *fold)
 static char *
 warning_words (const BfFold *fold)
 {
-  guint more = bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX);
+  guint n = bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX);
 
-  if (more == 0)
+  if (n == 0)
     return NULL;
-  if (more == 1)
-    /* Translators: %s is a whole sentence that says what is wrong with the part. */
-    return g_strdup_printf (_ ("Don't cut yet. %s"), bf_fold_check (fold, 0)->message);
-  /* Translators: how many more things are wrong, and a whole sentence that says what the first
-   * is. */
+  /* Translators: how many things are wrong with the part, and a whole sentence about the first. */
   return g_strdup_printf (
-      ngettext ("Don't cut yet (and %u more). %s", "Don't cut yet (and %u more). %s", more - 1),
-      more - 1, bf_fold_check (fold, 0)->message);
+      ngettext ("Don't cut yet, %u thing to fix: %s", "Don't cut yet, %u things to fix: %s", n), n,
+      bf_fold_check (fold, 0)->message);
 }
 
 /* The sentence in the units asked for, which need not be the part's own. */

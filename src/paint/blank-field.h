@@ -1,0 +1,28 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/fold.h"
+#include "paint/label-field.h"
+
+/* The blank's lines as something that words keep off. */
+
+/* What a common drill's chuck holds (common practice); larger holes are cut. */
+#define BF_LARGEST_DRILL_MM 13.0
+
+/* A field with every line of the blank in it at full size, for placing words clearance_mm away from
+ * them. view as for bf_label_field_new(). Returns: (transfer full). */
+BfLabelField *bf_blank_label_field (const BfFold *fold,
+                                    const BfBox *view,
+                                    double clearance_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The same where one millimetre of paper shows unit millimetres of the blank; clearance_mm is on
+ * paper. */
+BfLabelField *bf_blank_label_field_scaled (const BfFold *fold,
+                                           const BfBox *view,
+                                           double clearance_mm,
+                                           double unit) G_GNUC_WARN_UNUSED_RESULT;
+
+/* Half the length of the cross drawn at the centre of a circle of that radius: past the circle
+ * where it is drilled, small where it is only the centre of a large hole. */
+double bf_blank_cross_arm (double radius_mm, double unit);
