@@ -1,0 +1,143 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/application.h"
+
+#include <glib/gi18n.h>
+
+#include "app/window.h"
+
+struct _BfApplication
+{
+  GtkApplication parent_instance;
+};
+
+G_DEFINE_FINAL_TYPE (BfApplication, bf_application, GTK_TYPE_APPLICATION)
+
+typedef struct
+{
+  const char *action;
+  const char *keys[3];
+} Keys;
+
+/* Every key that does something wherever the focus is. */
+static const Keys window_keys[] = {
+  { "app.new", { "<Control>n" } },
+  { "win.open", { "<Control>o" } },
+  { "win.save", { "<Control>s" } },
+  { "win.save-as", { "<Control><Shift>s" } },
+  { "win.print", { "<Control>p" } },
+  { "win.undo", { "<Control>z" } },
+  { "win.redo", { "<Control><Shift>z", "<Control>y" } },
+  { "win.page::shape", { "<Alt>1" } },
+  { "win.page::make", { "<Alt>2" } },
+  { "win.fit", { "<Control>0" } },
+  { "win.menu", { "F10" } },
+  { "window.close", { "<Control>w" } },
+  { "app.quit", { "<Control>q" } },
+};
+
+static void
+new_action (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  (void)action;
+  (void)parameter;
+  gtk_window_present (GTK_WINDOW (bf_window_new (GTK_APPLICATION (user_data))));
+}
+
+/* Every window is asked to close, so that each can keep its work first. */
+static void
+quit_action (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  (void)action;
+  (void)parameter;
+  g_autoptr (GList) windows = g_list_copy (gtk_application_get_windows (user_data));
+  for (GList *l = windows; l != NULL; l = l->next)
+    gtk_window_close (l->data);
+}
+
+static void
+about_action (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  (void)action;
+  (void)parameter;
+  const char *authors[] = { "Benchfold contributors", NULL };
+  gtk_show_about_dialog (gtk_application_get_active_window (user_data), "program-name", "Benchfold",
+                         "version", BF_VERSION, "logo-icon-name", BF_APPLICATION_ID, "comments",
+                         _ ("From the size of a thing to the marked-out metal"), "authors", authors,
+                         "license-type", GTK_LICENSE_GPL_3_0, NULL);
+}
+
+static const GActionEntry app_actions[] = {
+  { .name = "new", .activate = new_action },
+  { .name = "quit", .activate = quit_action },
+  { .name = "about", .activate = about_action },
+};
+
+static void
+load_style (void)
+{
+  g_autoptr (GtkCssProvider) provider = gtk_css_provider_new ();
+  gtk_css_provider_load_from_resource (provider, BF_APPLICATION_PATH "/style.css");
+  gtk_style_context_add_provider_for_display (gdk_display_get_default (),
+                                              GTK_STYLE_PROVIDER (provider),
+                                              GTK_STYLE_PROVIDER_PRIORITY_APPLICATION);
+}
+
+static void
+bf_application_startup (GApplication *app)
+{
+  G_APPLICATION_CLASS (bf_application_parent_class)->startup (app);
+
+  g_action_map_add_action_entries (G_ACTION_MAP (app), app_actions, G_N_ELEMENTS (app_actions),
+                                   app);
+  for (guint i = 0; i < G_N_ELEMENTS (window_keys); i++)
+    gtk_application_set_accels_for_action (GTK_APPLICATION (app), window_keys[i].action,
+                                           (const char *const *)window_keys[i].keys);
+  gtk_window_set_default_icon_name (BF_APPLICATION_ID);
+  load_style ();
+}
+
+static void
+bf_application_activate (GApplication *app)
+{
+  GtkWindow *window = gtk_application_get_active_window (GTK_APPLICATION (app));
+  if (window == NULL)
+    window = GTK_WINDOW (bf_window_new (GTK_APPLICATION (app)));
+  gtk_window_present (window);
+}
+
+static void
+bf_application_open (GApplication *app, GFile **files, int n_files, const char *hint)
+{
+  (void)hint;
+  for (int i = 0; i < n_files; i++)
+    {
+      BfWindow *window = bf_window_new (GTK_APPLICATION (app));
+      gtk_window_present (GTK_WINDOW (window));
+      bf_window_open (window, files[i]);
+    }
+}
+
+static void
+bf_application_class_init (BfApplicationClass *klass)
+{
+  GApplicationClass *application_class = G_APPLICATION_CLASS (klass);
+
+  application_class->startup = bf_application_startup;
+  application_class->activate = bf_application_activate;
+  application_class->open = bf_application_open;
+}
+
+static void
+bf_application_init (BfApplication *self)
+{
+  (void)self;
+}
+
+BfApplication *
+bf_application_new (void)
+{
+  return g_object_new (BF_TYPE_APPLICATION, "application-id", BF_APPLICATION_ID, "flags",
+                       G_APPLICATION_HANDLES_OPEN | G_APPLICATION_NON_UNIQUE, "resource-base-path",
+                       BF_APPLICATION_PATH, NULL);
+}

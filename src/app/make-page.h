@@ -1,0 +1,19 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "app/document.h"
+
+G_BEGIN_DECLS
+
+/* The page Make: from here on it is work at the bench. */
+
+#define BF_TYPE_MAKE_PAGE (bf_make_page_get_type ())
+G_DECLARE_FINAL_TYPE (BfMakePage, bf_make_page, BF, MAKE_PAGE, GtkWidget)
+
+/* Called once. */
+void bf_make_page_set_document (BfMakePage *self, BfDocument *document);
+
+G_END_DECLS

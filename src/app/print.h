@@ -1,0 +1,15 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "fold/fold.h"
+
+/* Prints the full-size template of a fold through the system's print dialogue, on whatever paper is
+ * chosen there. A fault is told in a window over parent. */
+void bf_print_template (GtkWindow *parent, BfFold *fold);
+
+/* The operation alone, for whoever runs it without asking (a test). It draws in millimetres from
+ * the paper's corner, one to one. Returns: (transfer full). */
+GtkPrintOperation *bf_print_operation_new (BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;

@@ -1,0 +1,176 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/setup-actions.h"
+
+#include <glib/gi18n.h>
+
+#include "core/defaults.h"
+#include "core/edit.h"
+#include "core/names.h"
+
+typedef struct
+{
+  BfDocument *document;
+  GSimpleActionGroup *group; /* not owned: it owns this */
+} Setup;
+
+static void
+apply (Setup *setup, BfPart *part, const char *name)
+{
+  if (part == NULL)
+    return;
+  bf_document_apply (setup->document, part, name, NULL);
+  bf_part_unref (part);
+}
+
+static void
+material_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  Setup *setup = user_data;
+  (void)action;
+  apply (
+      setup,
+      bf_edit_material (bf_document_get_part (setup->document), g_variant_get_string (value, NULL)),
+      _ ("Metal"));
+}
+
+static void
+thickness_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  Setup *setup = user_data;
+  (void)action;
+  if (g_variant_get_double (value) > 0.0)
+    apply (setup,
+           bf_edit_thickness (bf_document_get_part (setup->document), g_variant_get_double (value)),
+           _ ("Thickness"));
+}
+
+static void
+cutting_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  Setup *setup = user_data;
+  const char *word;
+  double diameter_mm;
+  (void)action;
+
+  g_variant_get (value, "(&sd)", &word, &diameter_mm);
+  int by = bf_names_find (&bf_names_cutting_way, word);
+  if (by >= 0)
+    apply (setup,
+           bf_edit_cutting (bf_document_get_part (setup->document), (BfCuttingWay)by,
+                            diameter_mm > 0.0 ? diameter_mm : NAN),
+           _ ("Cutting"));
+}
+
+static void
+bending_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  Setup *setup = user_data;
+  (void)action;
+  int way = bf_names_find (&bf_names_bend_way, g_variant_get_string (value, NULL));
+  if (way > BF_BEND_WAY_UNSET)
+    apply (setup, bf_edit_bend_way (bf_document_get_part (setup->document), (BfBendWay)way),
+           _ ("Bending"));
+}
+
+static void
+joining_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  Setup *setup = user_data;
+  (void)action;
+  int joining = bf_names_find (&bf_names_joining, g_variant_get_string (value, NULL));
+  if (joining >= 0)
+    apply (setup, bf_edit_joining (bf_document_get_part (setup->document), (BfJoining)joining),
+           _ ("Corners"));
+}
+
+static void
+measure_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  Setup *setup = user_data;
+  (void)action;
+  int measure = bf_names_find (&bf_names_measure, g_variant_get_string (value, NULL));
+  if (measure >= 0)
+    apply (setup, bf_edit_measure (bf_document_get_part (setup->document), (BfMeasure)measure),
+           _ ("Sizes"));
+}
+
+static void
+units_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  Setup *setup = user_data;
+  (void)action;
+  int units = bf_names_find (&bf_names_units, g_variant_get_string (value, NULL));
+  if (units >= 0)
+    apply (setup, bf_edit_units (bf_document_get_part (setup->document), (BfUnits)units),
+           _ ("Units"));
+}
+
+static const GActionEntry entries[] = {
+  { .name = "material", .parameter_type = "s", .state = "''", .change_state = material_cb },
+  { .name = "thickness", .parameter_type = "d", .state = "0.0", .change_state = thickness_cb },
+  { .name = "cutting", .parameter_type = "(sd)", .state = "('', 0.0)", .change_state = cutting_cb },
+  { .name = "bending", .parameter_type = "s", .state = "''", .change_state = bending_cb },
+  { .name = "joining", .parameter_type = "s", .state = "''", .change_state = joining_cb },
+  { .name = "measure", .parameter_type = "s", .state = "''", .change_state = measure_cb },
+  { .name = "units", .parameter_type = "s", .state = "''", .change_state = units_cb },
+};
+
+static void
+show (Setup *setup, const char *name, GVariant *state)
+{
+  GAction *action = g_action_map_lookup_action (G_ACTION_MAP (setup->group), name);
+  g_simple_action_set_state (G_SIMPLE_ACTION (action), state);
+}
+
+static GVariant *
+cutting_state (const BfPart *part)
+{
+  gboolean disc = part->cutting.by == BF_CUTTING_DISC;
+  return g_variant_new ("(sd)", bf_cutting_way_name (part->cutting.by),
+                        disc ? bf_part_disc_diameter_mm (part) : 0.0);
+}
+
+static void
+changed_cb (Setup *setup)
+{
+  const BfPart *part = bf_document_get_part (setup->document);
+  if (part == NULL)
+    return;
+
+  const char *material = part->metal.material != NULL ? part->metal.material : "mild-steel";
+  BfBendWay way = bf_part_resolve_bend (part, NULL).way;
+  show (setup, "material", g_variant_new_string (material));
+  show (setup, "thickness", g_variant_new_double (part->metal.thickness_mm));
+  show (setup, "cutting", cutting_state (part));
+  show (setup, "bending", g_variant_new_string (bf_bend_way_name (way)));
+  show (setup, "joining", g_variant_new_string (bf_joining_name (part->joining)));
+  show (setup, "measure", g_variant_new_string (bf_measure_name (part->measure)));
+  show (setup, "units", g_variant_new_string (bf_units_name (part->units)));
+}
+
+static void
+setup_free (gpointer data)
+{
+  Setup *setup = data;
+  g_signal_handlers_disconnect_by_data (setup->document, setup);
+  g_object_unref (setup->document);
+  g_free (setup);
+}
+
+GSimpleActionGroup *
+bf_setup_actions_new (BfDocument *document)
+{
+  g_return_val_if_fail (BF_IS_DOCUMENT (document), NULL);
+
+  GSimpleActionGroup *group = g_simple_action_group_new ();
+  Setup *setup = g_new0 (Setup, 1);
+
+  setup->document = g_object_ref (document);
+  setup->group = group;
+  g_action_map_add_action_entries (G_ACTION_MAP (group), entries, G_N_ELEMENTS (entries), setup);
+  g_signal_connect_swapped (document, "changed", G_CALLBACK (changed_cb), setup);
+  g_object_set_data_full (G_OBJECT (group), "setup", setup, setup_free);
+  changed_cb (setup);
+  return group;
+}

@@ -1,0 +1,151 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/setup-menu.h"
+
+#include <glib/gi18n.h>
+
+#include "core/edit.h"
+#include "core/materials.h"
+#include "core/names.h"
+#include "core/units.h"
+
+/* Metal as it is sold in mm, and as 20, 18, 16, 14, 12 and 11 gauge of the steel makers'
+ * (common practice; manufacturers' standard gauge). */
+static const double thicknesses_mm[] = { 0.8, 1.0, 1.2, 1.5, 2.0, 3.0 };
+static const double thicknesses_in[] = { 0.0359, 0.0478, 0.0598, 0.0747, 0.1046, 0.1196 };
+
+/* Discs as they are sold (common practice). */
+static const double discs_mm[] = { 115.0, 125.0, 150.0, 180.0, 230.0 };
+static const double discs_in[] = { 4.5, 5.0, 6.0, 7.0, 9.0 };
+
+static void
+add_choice (GMenu *menu, const char *label, const char *action, GVariant *target)
+{
+  g_autoptr (GMenuItem) item = g_menu_item_new (label, NULL);
+  g_menu_item_set_action_and_target_value (item, action, target);
+  g_menu_append_item (menu, item);
+}
+
+/* The words that the sentence would have for a part; takes the part. */
+static void
+add_phrase (GMenu *menu, BfPart *part, BfSetupPhrase phrase, const char *action, GVariant *target)
+{
+  g_autofree char *words = bf_setup_phrase (part, phrase);
+  add_choice (menu, words, action, target);
+  bf_part_unref (part);
+}
+
+static GMenu *
+materials_menu (void)
+{
+  GMenu *menu = g_menu_new ();
+  guint n = 0;
+  const BfMaterial *materials = bf_materials (&n);
+  for (guint i = 0; i < n; i++)
+    add_choice (menu, materials[i].name, "setup.material", g_variant_new_string (materials[i].id));
+  return menu;
+}
+
+static GMenu *
+thickness_menu (const BfPart *part)
+{
+  GMenu *menu = g_menu_new ();
+  gboolean in = part->units == BF_UNITS_IN;
+  for (guint i = 0; i < G_N_ELEMENTS (thicknesses_mm); i++)
+    {
+      double mm = in ? thicknesses_in[i] * BF_MM_PER_INCH : thicknesses_mm[i];
+      g_autofree char *words = bf_format_length (mm, part->units);
+      add_choice (menu, words, "setup.thickness", g_variant_new_double (mm));
+    }
+  return menu;
+}
+
+static void
+fill_metal (GMenu *menu, const BfPart *part)
+{
+  g_autoptr (GMenu) materials = materials_menu ();
+  g_autoptr (GMenu) thickness = thickness_menu (part);
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (thickness));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (materials));
+}
+
+static void
+fill_cutting (GMenu *menu, const BfPart *part)
+{
+  static const BfCuttingWay others[] = { BF_CUTTING_SNIPS, BF_CUTTING_TABLE, BF_CUTTING_SERVICE };
+  g_autoptr (GMenu) discs = g_menu_new ();
+  g_autoptr (GMenu) other = g_menu_new ();
+  gboolean in = part->units == BF_UNITS_IN;
+
+  for (guint i = 0; i < G_N_ELEMENTS (discs_mm); i++)
+    {
+      double mm = in ? discs_in[i] * BF_MM_PER_INCH : discs_mm[i];
+      add_phrase (discs, bf_edit_cutting (part, BF_CUTTING_DISC, mm), BF_SETUP_CUTTING,
+                  "setup.cutting", g_variant_new ("(sd)", "disc", mm));
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (others); i++)
+    add_phrase (other, bf_edit_cutting (part, others[i], NAN), BF_SETUP_CUTTING, "setup.cutting",
+                g_variant_new ("(sd)", bf_cutting_way_name (others[i]), 0.0));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (discs));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (other));
+}
+
+static void
+fill_bending (GMenu *menu, const BfPart *part)
+{
+  for (BfBendWay way = BF_BEND_WAY_BRAKE; way <= BF_BEND_WAY_SCORE; way++)
+    add_phrase (menu, bf_edit_bend_way (part, way), BF_SETUP_BENDING, "setup.bending",
+                g_variant_new_string (bf_bend_way_name (way)));
+}
+
+static void
+fill_joining (GMenu *menu, const BfPart *part)
+{
+  for (BfJoining joining = BF_JOINING_WELDED; joining <= BF_JOINING_NONE; joining++)
+    add_phrase (menu, bf_edit_joining (part, joining), BF_SETUP_JOINING, "setup.joining",
+                g_variant_new_string (bf_joining_name (joining)));
+}
+
+static void
+fill_measure (GMenu *menu)
+{
+  g_autoptr (GMenu) measure = g_menu_new ();
+  g_autoptr (GMenu) units = g_menu_new ();
+
+  add_choice (measure, _ ("outside"), "setup.measure", g_variant_new_string ("outside"));
+  add_choice (measure, _ ("inside"), "setup.measure", g_variant_new_string ("inside"));
+  add_choice (units, _ ("in millimetres"), "setup.units", g_variant_new_string ("mm"));
+  add_choice (units, _ ("in inches"), "setup.units", g_variant_new_string ("in"));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (measure));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (units));
+}
+
+GMenuModel *
+bf_setup_menu_new (const BfPart *part, BfSetupPhrase phrase)
+{
+  g_return_val_if_fail (part != NULL, NULL);
+
+  GMenu *menu = g_menu_new ();
+  switch (phrase)
+    {
+    case BF_SETUP_METAL:
+      fill_metal (menu, part);
+      break;
+    case BF_SETUP_CUTTING:
+      fill_cutting (menu, part);
+      break;
+    case BF_SETUP_BENDING:
+      fill_bending (menu, part);
+      break;
+    case BF_SETUP_JOINING:
+      fill_joining (menu, part);
+      break;
+    case BF_SETUP_MEASURE:
+      fill_measure (menu);
+      break;
+    case BF_N_SETUP:
+    default:
+      break;
+    }
+  return G_MENU_MODEL (menu);
+}

@@ -1,0 +1,71 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <glib-object.h>
+
+#include "core/ring.h"
+
+G_BEGIN_DECLS
+
+/* How one looks at the bench top: where the blank lies, where the formed part stands, at what
+ * scale, from which side, how far folded, and what is selected. It knows no widget, so that it can
+ * be tried without a display.
+ *
+ * Pixels count from the surface's upper left corner, y down. Blank points are in mm, y up.
+ *
+ * Signal changed: something that is drawn is another. */
+
+#define BF_TYPE_SURFACE_VIEW (bf_surface_view_get_type ())
+G_DECLARE_FINAL_TYPE (BfSurfaceView, bf_surface_view, BF, SURFACE_VIEW, GObject)
+
+/* What is selected: a face, and perhaps one of its edges. */
+typedef struct
+{
+  int face; /* index in the fold's faces, or −1 */
+  int edge; /* of the base: its number; of a flange: 1 start, 2 tip, 3 end; −1: the face itself */
+} BfSelection;
+
+#define BF_SELECTION_NONE ((BfSelection){ -1, -1 })
+
+BfSurfaceView *bf_surface_view_new (void) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The room there is, in pixels. */
+void bf_surface_view_set_size (BfSurfaceView *self, double width_px, double height_px);
+
+/* What has to find room: the blank's box, and the radius in mm that the formed part needs round
+ * its middle. */
+void bf_surface_view_set_content (BfSurfaceView *self, const BfBox *blank, double radius_mm);
+
+/* Pixels a millimetre, for both pictures alike. */
+double bf_surface_view_get_scale (BfSurfaceView *self);
+
+/* Where a point of the blank lies on the surface, and back. */
+BfVec2 bf_surface_view_from_blank (BfSurfaceView *self, BfVec2 blank_mm);
+BfVec2 bf_surface_view_to_blank (BfSurfaceView *self, BfVec2 px);
+
+/* Where the middle of the formed part stands on the surface. */
+BfVec2 bf_surface_view_get_formed_centre (BfSurfaceView *self);
+
+/* Brings everything into sight again. */
+void bf_surface_view_fit (BfSurfaceView *self);
+
+/* Makes everything that many times as large, leaving the point px where it is. The scale stays
+ * between a tenth of what fits and 40 times that. */
+void bf_surface_view_zoom_at (BfSurfaceView *self, double factor, BfVec2 px);
+void bf_surface_view_pan (BfSurfaceView *self, BfVec2 by_px);
+
+/* Turns the formed part. elevation is kept between straight from below and straight from above. */
+void bf_surface_view_turn (BfSurfaceView *self, double azimuth_rad, double elevation_rad);
+double bf_surface_view_get_azimuth (BfSurfaceView *self);
+double bf_surface_view_get_elevation (BfSurfaceView *self);
+void bf_surface_view_set_direction (BfSurfaceView *self, double azimuth_rad, double elevation_rad);
+
+/* How far it is folded: 0 lies flat, 1 is done; clamped. */
+double bf_surface_view_get_fraction (BfSurfaceView *self);
+void bf_surface_view_set_fraction (BfSurfaceView *self, double fraction);
+
+BfSelection bf_surface_view_get_selection (BfSurfaceView *self);
+void bf_surface_view_select (BfSurfaceView *self, BfSelection selection);
+
+G_END_DECLS

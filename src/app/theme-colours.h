@@ -1,0 +1,10 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <gtk/gtk.h>
+
+/* The one place that asks the theme for colours: its way of answering changes after GTK 4.8. */
+
+/* TRUE where words are light on a dark ground. */
+gboolean bf_theme_is_dark (GtkWidget *widget);

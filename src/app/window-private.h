@@ -1,0 +1,22 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "app/window.h"
+
+/* Shared by the window's own files. */
+
+/* Installs the actions win.… on the class; called once from class_init. */
+void bf_window_class_install_actions (GtkWidgetClass *widget_class);
+
+/* Enables what can be done now, and names what undo and redo would do. */
+void bf_window_update_actions (BfWindow *self);
+
+/* Gives the two buttons their sentences. undo, redo: what each would do, or NULL. */
+void bf_window_name_steps (BfWindow *self, const char *undo, const char *redo);
+
+/* "shape" or "make". */
+const char *bf_window_get_page (BfWindow *self);
+void bf_window_set_page (BfWindow *self, const char *page);
+
+void bf_window_open_menu (BfWindow *self);

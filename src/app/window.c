@@ -1,0 +1,202 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/window-private.h"
+
+#include <glib/gi18n.h>
+
+#include "app/make-page.h"
+#include "app/shape-page.h"
+
+struct _BfWindow
+{
+  GtkApplicationWindow parent_instance;
+  BfDocument *document;
+  BfSurfaceView *view;
+
+  GtkStack *title_stack;
+  GtkStack *outer_stack;
+  GtkStack *page_stack;
+  BfShapePage *shape_page;
+  BfMakePage *make_page;
+  GtkWidget *undo_button;
+  GtkWidget *redo_button;
+  GtkMenuButton *menu_button;
+  GtkRevealer *notice_revealer;
+  GtkLabel *notice_label;
+};
+
+G_DEFINE_FINAL_TYPE (BfWindow, bf_window, GTK_TYPE_APPLICATION_WINDOW)
+
+static void
+update_title (BfWindow *self)
+{
+  if (bf_document_get_part (self->document) == NULL)
+    {
+      gtk_window_set_title (GTK_WINDOW (self), "Benchfold");
+      return;
+    }
+  g_autofree char *title = bf_document_dup_title (self->document);
+  g_autofree char *whole = bf_document_is_changed (self->document)
+                               /* Translators: a window's title; %s is a part's name */
+                               ? g_strdup_printf (_ ("%s (not saved)"), title)
+                               : g_strdup (title);
+  gtk_window_set_title (GTK_WINDOW (self), whole);
+}
+
+static void
+document_changed_cb (BfWindow *self)
+{
+  gboolean has_part = bf_document_get_part (self->document) != NULL;
+
+  gtk_stack_set_visible_child_name (self->outer_stack, has_part ? "part" : "empty");
+  gtk_stack_set_visible_child_name (self->title_stack, has_part ? "pages" : "name");
+  update_title (self);
+  bf_window_update_actions (self);
+}
+
+static void
+page_changed_cb (BfWindow *self)
+{
+  if (self->document != NULL)
+    bf_window_update_actions (self);
+}
+
+static void
+notice_close_cb (BfWindow *self)
+{
+  gtk_revealer_set_reveal_child (self->notice_revealer, FALSE);
+}
+
+static void
+bf_window_dispose (GObject *object)
+{
+  BfWindow *self = BF_WINDOW (object);
+
+  g_clear_object (&self->document);
+  g_clear_object (&self->view);
+  G_OBJECT_CLASS (bf_window_parent_class)->dispose (object);
+}
+
+static void
+bind_template (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, title_stack);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, outer_stack);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, page_stack);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, shape_page);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, make_page);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, undo_button);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, redo_button);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, menu_button);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_revealer);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_label);
+  gtk_widget_class_bind_template_callback (widget_class, page_changed_cb);
+  gtk_widget_class_bind_template_callback (widget_class, notice_close_cb);
+}
+
+static void
+bf_window_class_init (BfWindowClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = bf_window_dispose;
+  g_type_ensure (BF_TYPE_SHAPE_PAGE);
+  g_type_ensure (BF_TYPE_MAKE_PAGE);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/benchfold/Benchfold/window.ui");
+  bind_template (widget_class);
+  bf_window_class_install_actions (widget_class);
+}
+
+static void
+bf_window_init (BfWindow *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+
+  self->document = bf_document_new ();
+  self->view = bf_surface_view_new ();
+  bf_shape_page_set_document (self->shape_page, self->document, self->view);
+  bf_make_page_set_document (self->make_page, self->document);
+  g_signal_connect_object (self->document, "changed", G_CALLBACK (document_changed_cb), self,
+                           G_CONNECT_SWAPPED);
+  document_changed_cb (self);
+}
+
+BfWindow *
+bf_window_new (GtkApplication *app)
+{
+  return g_object_new (BF_TYPE_WINDOW, "application", app, NULL);
+}
+
+BfDocument *
+bf_window_get_document (BfWindow *self)
+{
+  g_return_val_if_fail (BF_IS_WINDOW (self), NULL);
+  return self->document;
+}
+
+BfSurfaceView *
+bf_window_get_view (BfWindow *self)
+{
+  g_return_val_if_fail (BF_IS_WINDOW (self), NULL);
+  return self->view;
+}
+
+void
+bf_window_open (BfWindow *self, GFile *file)
+{
+  g_return_if_fail (BF_IS_WINDOW (self) && G_IS_FILE (file));
+
+  g_autoptr (GError) error = NULL;
+  if (bf_document_load (self->document, file, &error))
+    {
+      notice_close_cb (self);
+      bf_surface_view_fit (self->view);
+      return;
+    }
+  g_autofree char *name = g_file_get_parse_name (file);
+  /* Translators: a file's name, and what is wrong with it */
+  g_autofree char *sentence = g_strdup_printf (_ ("%s was not opened. %s"), name, error->message);
+  bf_window_notify (self, sentence);
+}
+
+void
+bf_window_notify (BfWindow *self, const char *sentence)
+{
+  g_return_if_fail (BF_IS_WINDOW (self) && sentence != NULL);
+
+  gtk_label_set_label (self->notice_label, sentence);
+  gtk_revealer_set_reveal_child (self->notice_revealer, TRUE);
+}
+
+void
+bf_window_name_steps (BfWindow *self, const char *undo, const char *redo)
+{
+  /* Translators: %s is what was done, such as "Length of front" */
+  g_autofree char *undo_text =
+      undo != NULL ? g_strdup_printf (_ ("Undo: %s"), undo) : g_strdup (_ ("Undo"));
+  /* Translators: %s is what was undone, such as "Length of front" */
+  g_autofree char *redo_text =
+      redo != NULL ? g_strdup_printf (_ ("Redo: %s"), redo) : g_strdup (_ ("Redo"));
+
+  gtk_widget_set_tooltip_text (self->undo_button, undo_text);
+  gtk_widget_set_tooltip_text (self->redo_button, redo_text);
+}
+
+const char *
+bf_window_get_page (BfWindow *self)
+{
+  return gtk_stack_get_visible_child_name (self->page_stack);
+}
+
+void
+bf_window_set_page (BfWindow *self, const char *page)
+{
+  if (g_str_equal (page, "shape") || g_str_equal (page, "make"))
+    gtk_stack_set_visible_child_name (self->page_stack, page);
+}
+
+void
+bf_window_open_menu (BfWindow *self)
+{
+  gtk_menu_button_popup (self->menu_button);
+}

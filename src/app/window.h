@@ -1,0 +1,30 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "app/document.h"
+#include "app/surface-view.h"
+
+G_BEGIN_DECLS
+
+/* A window on one part. */
+
+#define BF_TYPE_WINDOW (bf_window_get_type ())
+G_DECLARE_FINAL_TYPE (BfWindow, bf_window, BF, WINDOW, GtkApplicationWindow)
+
+/* Owned by the toolkit, as every window. */
+BfWindow *bf_window_new (GtkApplication *app);
+
+/* What the window shows. Owned by the window. */
+BfDocument *bf_window_get_document (BfWindow *self);
+BfSurfaceView *bf_window_get_view (BfWindow *self);
+
+/* Reads a part file into the window; a fault is told in the window, and nothing else changes. */
+void bf_window_open (BfWindow *self, GFile *file);
+
+/* One quiet line under the header bar; it goes when it is closed or another comes. */
+void bf_window_notify (BfWindow *self, const char *sentence);
+
+G_END_DECLS

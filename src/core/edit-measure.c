@@ -1,0 +1,137 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/edit.h"
+#include "core/tolerance.h"
+
+/* Between a size counted outside and the same counted inside lies, at a bend, the difference of
+ * the two setbacks: t·tan(θ/2), and t beyond a square bend. So each drawn line moves by that
+ * much, and the metal stays. */
+static double
+line_shift_mm (const BfPart *part, const BfFlange *flange)
+{
+  double half_rad = bf_deg_to_rad (MIN (flange->angle_deg, 90.0)) / 2.0;
+  return part->metal.thickness_mm * tan (half_rad);
+}
+
+/* The shift of what hangs on an edge; 0 for a bare one. */
+static double
+edge_shift_mm (const BfPart *part, const char *on, BfEdgeKind kind, guint index)
+{
+  BfEdge edge = { on, kind, index };
+  const BfFlange *flange = bf_part_flange_at (part, &edge);
+  return flange != NULL ? line_shift_mm (part, flange) : 0.0;
+}
+
+typedef struct
+{
+  BfVec2 at, along;
+} Line;
+
+/* Base edge i moved outward by so much. */
+static Line
+moved_edge (const BfPart *part, guint i, double outward_mm)
+{
+  BfVec2 a = bf_part_point (part, i);
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (bf_part_point (part, i + 1), a));
+  BfVec2 outward = bf_vec2 (along.y, -along.x);
+  return (Line){ bf_vec2_along (a, outward, outward_mm), along };
+}
+
+/* Where two lines cross; fallback where they run alike. */
+static BfVec2
+crossing (const Line *a, const Line *b, BfVec2 fallback)
+{
+  double sine = bf_vec2_cross (a->along, b->along);
+  if (fabs (sine) < BF_TOLERANCE_ZERO)
+    return fallback;
+  double way = bf_vec2_cross (bf_vec2_sub (b->at, a->at), b->along) / sine;
+  return bf_vec2_along (a->at, a->along, way);
+}
+
+static void
+move_base (const BfPart *part, BfPart *copy, double sign)
+{
+  guint n = bf_part_n_points (part);
+  for (guint i = 0; i < n; i++)
+    {
+      guint before = (i + n - 1) % n;
+      Line a =
+          moved_edge (part, before, sign * edge_shift_mm (part, "base", BF_EDGE_INDEX, before));
+      Line b = moved_edge (part, i, sign * edge_shift_mm (part, "base", BF_EDGE_INDEX, i));
+      g_array_index (copy->outline, BfVec2, i) = crossing (&a, &b, b.at);
+    }
+}
+
+/* How far, along base edge i, the point at one of its ends has gone toward the edge's middle. */
+static double
+inward_mm (const BfPart *part, const BfPart *copy, guint edge, gboolean at_end)
+{
+  guint point = at_end ? edge + 1 : edge;
+  BfVec2 along =
+      bf_vec2_unit (bf_vec2_sub (bf_part_point (part, edge + 1), bf_part_point (part, edge)));
+  BfVec2 by = bf_vec2_sub (bf_part_point (copy, point), bf_part_point (part, point));
+  return at_end ? -bf_vec2_dot (by, along) : bf_vec2_dot (by, along);
+}
+
+/* An inset of 0 leaves its end to the corner, which stays where it is. */
+static double
+moved_inset (double inset_mm, double inward)
+{
+  return inset_mm > 0.0 ? MAX (inset_mm - inward, 0.0) : inset_mm;
+}
+
+/* FALSE where nothing of the flange would be left to measure. */
+static gboolean
+move_flange (const BfPart *part, const BfPart *copy, BfFlange *flange, double sign)
+{
+  double shift = line_shift_mm (part, flange) + edge_shift_mm (part, flange->id, BF_EDGE_TIP, 0);
+
+  flange->length_mm += sign * shift;
+  if (flange->edge == BF_EDGE_INDEX)
+    {
+      guint edge = flange->edge_index;
+      flange->start_mm = moved_inset (flange->start_mm, inward_mm (part, copy, edge, FALSE));
+      flange->end_mm = moved_inset (flange->end_mm, inward_mm (part, copy, edge, TRUE));
+    }
+  return flange->length_mm > 0.0;
+}
+
+/* An opening in a flange is measured from the drawn line and from the edge's start; one in the base
+ * from neither. */
+static void
+move_opening (const BfPart *part, const BfPart *copy, BfOpening *opening, double sign)
+{
+  const BfFlange *flange = bf_part_find_flange (part, opening->on);
+  if (flange == NULL)
+    return;
+
+  BfVec2 by = { 0.0, sign * line_shift_mm (part, flange) };
+  if (flange->edge == BF_EDGE_INDEX)
+    by.x = -inward_mm (part, copy, flange->edge_index, FALSE);
+  opening->at_mm = bf_vec2_add (opening->at_mm, by);
+  for (guint i = 0; opening->points != NULL && i < opening->points->len; i++)
+    {
+      BfVec2 *p = &g_array_index (opening->points, BfVec2, i);
+      *p = bf_vec2_add (*p, by);
+    }
+}
+
+BfPart *
+bf_edit_measure (const BfPart *part, BfMeasure measure)
+{
+  g_return_val_if_fail (part != NULL, NULL);
+
+  g_autoptr (BfPart) copy = bf_part_copy (part);
+  double sign = measure == BF_MEASURE_INSIDE ? -1.0 : 1.0;
+
+  if (part->measure == measure)
+    return g_steal_pointer (&copy);
+  copy->measure = measure;
+  move_base (part, copy, sign);
+  for (guint i = 0; i < copy->flanges->len; i++)
+    if (!move_flange (part, copy, g_ptr_array_index (copy->flanges, i), sign))
+      return NULL;
+  for (guint i = 0; i < copy->openings->len; i++)
+    move_opening (part, copy, g_ptr_array_index (copy->openings, i), sign);
+  return g_steal_pointer (&copy);
+}
