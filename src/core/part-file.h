@@ -13,6 +13,9 @@
 #define BF_PART_FILE_MAX_BYTES (8 * 1024 * 1024)
 #define BF_PART_FILE_MAX_DEPTH 64
 
+/* The longest list that is read: points of an outline, flanges, corners, openings, drills. */
+#define BF_PART_FILE_MAX_ITEMS 5000
+
 typedef enum
 {
   BF_PART_ERROR_READ,      /* the file could not be read at all */
@@ -30,8 +33,8 @@ GQuark bf_part_error_quark (void);
 /* A part from the text of a file. length −1: text ends with a NUL. Every error message reads
  * "member.path: what is wrong". A base that crosses itself is read; see bf_part_check_outline.
  * Returns: (transfer full), or NULL with error set. */
-BfPart *bf_part_from_text (const char *text, gssize length, GError **error)
-    G_GNUC_WARN_UNUSED_RESULT;
+BfPart *
+bf_part_from_text (const char *text, gssize length, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The part as the text of a file, every default written out, unknown members kept.
  * Returns: (transfer full). */

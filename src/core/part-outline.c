@@ -1,0 +1,139 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include <glib/gi18n.h>
+
+#include "core/part-file.h"
+#include "core/tolerance.h"
+
+/* Nearer than this two edges touch: the overlays would take the two places for one. */
+#define TOUCH_MM (2.0 * BF_TOLERANCE_SNAP_MM)
+
+typedef struct
+{
+  guint index;
+  double least_x, most_x;
+} Edge;
+
+static double
+distance_to_edge (BfVec2 p, BfVec2 a, BfVec2 b)
+{
+  BfVec2 edge = bf_vec2_sub (b, a);
+  double length2 = bf_vec2_dot (edge, edge);
+  double along = length2 > 0.0 ? bf_vec2_dot (bf_vec2_sub (p, a), edge) / length2 : 0.0;
+
+  return bf_vec2_distance (p, bf_vec2_along (a, edge, CLAMP (along, 0.0, 1.0)));
+}
+
+static double
+side_of (BfVec2 p, BfVec2 a, BfVec2 b)
+{
+  return bf_vec2_cross (bf_vec2_sub (b, a), bf_vec2_sub (p, a));
+}
+
+/* Two edges meet where each has an end on either side of the other, or where an end of one lies
+ * on the other; between those two no case is left that rounding could decide wrongly. */
+static gboolean
+edges_meet (const BfVec2 a[2], const BfVec2 b[2])
+{
+  gboolean a_parts_b = (side_of (b[0], a[0], a[1]) > 0.0) != (side_of (b[1], a[0], a[1]) > 0.0);
+  gboolean b_parts_a = (side_of (a[0], b[0], b[1]) > 0.0) != (side_of (a[1], b[0], b[1]) > 0.0);
+
+  return (a_parts_b && b_parts_a) || distance_to_edge (a[0], b[0], b[1]) < TOUCH_MM ||
+         distance_to_edge (a[1], b[0], b[1]) < TOUCH_MM ||
+         distance_to_edge (b[0], a[0], a[1]) < TOUCH_MM ||
+         distance_to_edge (b[1], a[0], a[1]) < TOUCH_MM;
+}
+
+static gboolean fail (GError **error, const char *format, ...) G_GNUC_PRINTF (2, 3);
+
+static gboolean
+fail (GError **error, const char *format, ...)
+{
+  va_list args;
+
+  va_start (args, format);
+  g_propagate_error (error,
+                     g_error_new_valist (BF_PART_ERROR, BF_PART_ERROR_OUTLINE, format, args));
+  va_end (args);
+  return FALSE;
+}
+
+/* Edges i and i + 1 share a point; they may not be nothing, nor run back over each other. */
+static gboolean
+check_neighbours (const BfPart *part, GError **error)
+{
+  guint n = bf_part_n_points (part);
+
+  for (guint i = 0; i < n; i++)
+    {
+      BfVec2 a = bf_part_point (part, i), b = bf_part_point (part, i + 1);
+      BfVec2 c = bf_part_point (part, i + 2);
+
+      if (bf_vec2_distance (a, b) < TOUCH_MM)
+        /* Translators: %u count the outline's points from 0. */
+        return fail (error, _ ("base.outline: points %u and %u are the same"), i, (i + 1) % n);
+      if (distance_to_edge (c, a, b) < TOUCH_MM || distance_to_edge (a, b, c) < TOUCH_MM)
+        /* Translators: %u count the outline's edges from 0. */
+        return fail (error, _ ("base.outline: edges %u and %u lie on each other"), i, (i + 1) % n);
+    }
+  return TRUE;
+}
+
+static int
+compare_edges (gconstpointer first, gconstpointer second)
+{
+  const Edge *a = first, *b = second;
+
+  if (a->least_x < b->least_x)
+    return -1;
+  return a->least_x > b->least_x;
+}
+
+static Edge *
+sort_edges (const BfPart *part)
+{
+  guint n = bf_part_n_points (part);
+  Edge *edges = g_new (Edge, n);
+
+  for (guint i = 0; i < n; i++)
+    {
+      double x = bf_part_point (part, i).x, next_x = bf_part_point (part, i + 1).x;
+      edges[i] = (Edge){ i, MIN (x, next_x), MAX (x, next_x) };
+    }
+  qsort (edges, n, sizeof (Edge), compare_edges);
+  return edges;
+}
+
+static gboolean
+check_pair (const BfPart *part, guint i, guint k, GError **error)
+{
+  guint n = bf_part_n_points (part);
+  BfVec2 a[2] = { bf_part_point (part, i), bf_part_point (part, i + 1) };
+  BfVec2 b[2] = { bf_part_point (part, k), bf_part_point (part, k + 1) };
+
+  if ((i + 1) % n == k || (k + 1) % n == i || !edges_meet (a, b))
+    return TRUE;
+  /* Translators: %u count the outline's edges from 0. */
+  return fail (error, _ ("base.outline: edges %u and %u cross or touch"), MIN (i, k), MAX (i, k));
+}
+
+gboolean
+bf_part_check_outline (const BfPart *part, GError **error)
+{
+  g_autofree Edge *edges = NULL;
+  guint n;
+
+  g_return_val_if_fail (part != NULL, FALSE);
+
+  n = bf_part_n_points (part);
+  if (n < 3)
+    return fail (error, _ ("base.outline: expected at least 3 points, found %u"), n);
+  if (!check_neighbours (part, error))
+    return FALSE;
+  edges = sort_edges (part);
+  for (guint i = 0; i < n; i++)
+    for (guint k = i + 1; k < n && edges[k].least_x <= edges[i].most_x + TOUCH_MM; k++)
+      if (!check_pair (part, edges[i].index, edges[k].index, error))
+        return FALSE;
+  return TRUE;
+}
