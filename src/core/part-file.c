@@ -25,7 +25,8 @@ plain_words (const GError *cause)
 static gboolean
 fail (GError **error, BfPartError code, GError *cause)
 {
-  g_set_error_literal (error, BF_PART_ERROR, (int)code, plain_words (cause));
+  g_set_error_literal (error, BF_PART_ERROR, (int)code,
+                       code == BF_PART_ERROR_READ ? plain_words (cause) : cause->message);
   g_error_free (cause);
   return FALSE;
 }
