@@ -50,7 +50,7 @@ def one_word(files):
 
 
 def placeholders(files):
-    """A string with a placeholder tells translators what will stand there."""
+    """A function with a placeholder in a sentence tells translators what will stand there."""
     faults = []
     for path, text in files.items():
         if not re.match(r'src/.*\.c$', path):
@@ -58,8 +58,7 @@ def placeholders(files):
         for match in re.finditer(r'\bN?_\s*\(\s*((?:' + STRING + r'\s*)+)', text):
             if not re.search(r'%[-+0-9.*$]*[a-zA-Z]', match.group(1).replace('%%', '')):
                 continue
-            before = text[:match.start()].rstrip().splitlines()[-8:]
-            if 'Translators:' not in '\n'.join(before):
+            if 'Translators:' not in text[:match.start()].rsplit('\n}\n', 1)[-1]:
                 line = text.count('\n', 0, match.start()) + 1
                 faults.append(f'{path}:{line}: no "Translators:" comment before a placeholder')
     return faults
