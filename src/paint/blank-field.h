@@ -7,8 +7,9 @@
 
 /* The blank's lines as something that words keep off. */
 
-/* What a common drill's chuck holds (common practice); larger holes are cut. */
-#define BF_LARGEST_DRILL_MM 13.0
+/* TRUE where a hole of that radius is drilled by hand: the metal is not cut by a machine, and a
+ * common drill's chuck holds the drill (13 mm, common practice). */
+gboolean bf_blank_is_drilled (const BfFold *fold, double radius_mm);
 
 /* A field with every line of the blank in it at full size, for placing words clearance_mm away from
  * them. view as for bf_label_field_new(). Returns: (transfer full). */
@@ -24,5 +25,5 @@ BfLabelField *bf_blank_label_field_scaled (const BfFold *fold,
                                            double unit) G_GNUC_WARN_UNUSED_RESULT;
 
 /* Half the length of the cross drawn at the centre of a circle of that radius: past the circle
- * where it is drilled, small where it is only the centre of a large hole. */
+ * where that could be drilled, small at the centre of a large hole. */
 double bf_blank_cross_arm (double radius_mm, double unit);

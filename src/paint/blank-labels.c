@@ -216,11 +216,11 @@ place_hole_notes (Placer *placer)
           !is_in_view (placer, centre))
         continue;
       size = bf_format_length (radius_mm * 2.0, placer->style->units);
-      if (radius_mm * 2.0 > BF_LARGEST_DRILL_MM)
-        /* Translators: a round hole too large to drill, and its diameter. */
-        place_drill_note (placer, g_strdup_printf (_ ("hole %s"), size), centre, radius_mm);
-      else
+      if (bf_blank_is_drilled (placer->fold, radius_mm))
         place_drill_note (placer, g_strdup_printf (_ ("drill %s"), size), centre, radius_mm);
+      else
+        /* Translators: a round hole that is not drilled, and its diameter. */
+        place_drill_note (placer, g_strdup_printf (_ ("hole %s"), size), centre, radius_mm);
     }
 }
 

@@ -54,7 +54,7 @@ bf_set_source_rgb (cairo_t *cr, guint32 rgb)
 void
 bf_pen_apply (const BfPen *pen, cairo_t *cr, double unit, gboolean dark)
 {
-  double dash[BF_PEN_MAX_DASHES];
+  double dash[BF_PEN_MAX_DASHES] = { 0.0 };
   gboolean turns_light = dark && pen->colour == BF_OKABE_ITO_BLACK;
 
   for (int i = 0; i < pen->n_dashes; i++)

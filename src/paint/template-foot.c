@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/units.h"
+#include "paint/blank-field.h"
 #include "paint/palette.h"
 #include "paint/text.h"
 
@@ -71,11 +72,14 @@ has_bend (const BfFold *fold, BfTurn turn)
 static gboolean
 has_drill (const BfFold *fold)
 {
+  double radius_mm;
+
   for (guint i = 0; i < fold->reliefs->len; i++)
     if (bf_fold_relief (fold, i)->drill != NULL)
       return TRUE;
   for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
-    if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), NULL, NULL))
+    if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), NULL, &radius_mm) &&
+        bf_blank_is_drilled (fold, radius_mm))
       return TRUE;
   return FALSE;
 }

@@ -11,7 +11,7 @@
 /* Where two pages join, the one to the right or below is cut along the line and glued onto the
  * other. Both show the same crosses on that line, so that halves meet wholes. */
 
-#define CROSS_ARM_MM 3.5 /* within half the overlap */
+#define CROSS_ARM_MM BF_TEMPLATE_CROSS_ARM_MM
 #define CROSS_DIAMOND_MM 1.5
 #define CLEAR_OF_LINES_MM 0.5
 #define LINE_RGB 0x5A5A5A
@@ -82,9 +82,8 @@ cross_place (const Join *join, const BfLabelField *field, gboolean from_end)
   return bf_vec2_along (start, step, cross_shares[0]);
 }
 
-/* A cross in a diamond: not to be taken for a drill's, which is in a circle. */
-static void
-draw_cross (cairo_t *cr, BfVec2 at)
+void
+bf_template_draw_cross (cairo_t *cr, BfVec2 at)
 {
   cairo_move_to (cr, at.x - CROSS_ARM_MM, -at.y);
   cairo_rel_line_to (cr, 2.0 * CROSS_ARM_MM, 0.0);
@@ -179,7 +178,7 @@ draw_join (const BfTemplate *template, const BfPlanPage *page, BfPageSide side, 
   for (int i = 0; i < 2; i++)
     {
       crosses[i] = cross_place (&join, field, i == 1);
-      draw_cross (cr, crosses[i]);
+      bf_template_draw_cross (cr, crosses[i]);
     }
   draw_words (template, &join, crosses, join_words (template, side, page->neighbour[side]), cr);
 }

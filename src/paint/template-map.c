@@ -7,7 +7,8 @@
 #include "paint/text.h"
 
 #define OUTLINE_MM 0.25
-#define CELL_LINE_RGB 0x8A8A8A
+#define OUTLINE_RGB 0x7A7A7A
+#define CELL_LINE_RGB 0xB4B4B4
 #define THIS_PAGE_RGB 0xD4E7F4 /* sky blue, thinned so that the outline and the label show */
 #define ROOM_ROUND_LABEL_MM 0.6
 
@@ -67,7 +68,7 @@ draw_outline (const BfTemplate *template, const MapScale *map, cairo_t *cr)
     bf_ring_path (bf_blank_ring (blank, i), cr);
   cairo_restore (cr);
   cairo_set_line_width (cr, OUTLINE_MM);
-  bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
+  bf_set_source_rgb (cr, OUTLINE_RGB);
   cairo_stroke (cr);
 }
 
@@ -77,6 +78,7 @@ draw_labels (const BfTemplate *template, const MapScale *map, cairo_t *cr)
 {
   const double cap = BF_TEMPLATE_CAP_MM;
 
+  bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
   for (guint i = 0; i < template->labels->len; i++)
     {
       const BfBox *cell = &bf_template_plan_page (template->plan, i)->cell;

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "paint/blank-view.h"
 #include "paint/template-plan.h"
 #include "paint/template.h"
 
@@ -26,6 +27,18 @@ struct _BfTemplate
 
 /* Where page i joins its neighbours: marks and words. cr as for bf_blank_view_draw(). */
 void bf_template_draw_joins (const BfTemplate *template, guint i, cairo_t *cr);
+
+/* On a page that no neighbours lead to from the first: a cross, and how far it is from the blank's
+ * left and lower ends as the pages lie, so that a tape can find the page's place. Nothing on other
+ * pages. style: as the blank was drawn there. cr as for bf_blank_view_draw(). */
+void bf_template_draw_place (const BfTemplate *template,
+                             guint i,
+                             const BfBlankStyle *style,
+                             cairo_t *cr);
+
+/* A registration cross: in a diamond, not to be taken for a drill's, which is in a circle. */
+#define BF_TEMPLATE_CROSS_ARM_MM 3.5 /* within half the overlap */
+void bf_template_draw_cross (cairo_t *cr, BfVec2 at);
 
 /* The words, bars and map at the foot of page i. cr's units are millimetres, y down from the
  * foot's upper left corner; width_mm is what the printer can reach. */

@@ -197,6 +197,7 @@ draw_blank (const BfTemplate *template, guint i, cairo_t *cr)
   style.turn_rad = bf_deg_to_rad (plan->turn_deg);
   style.view = &view;
   bf_blank_view_draw (template->fold, &style, cr);
+  bf_template_draw_place (template, i, &style, cr);
 }
 
 /* Puts cr's origin where the blank's point (0, 0) lies on the page, and turns it. */
