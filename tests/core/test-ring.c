@@ -316,9 +316,9 @@ test_reverse (void)
   for (guint i = 0; i < bf_ring_size (ring); i++)
     {
       g_assert_cmpfloat_with_epsilon (bf_ring_vertex (twice, i)->p.x, bf_ring_vertex (ring, i)->p.x,
-                                      0);
+                                      EXACT);
       g_assert_cmpfloat_with_epsilon (bf_ring_vertex (twice, i)->p.y, bf_ring_vertex (ring, i)->p.y,
-                                      0);
+                                      EXACT);
       g_assert_cmpfloat_with_epsilon (bf_ring_vertex (twice, i)->bulge,
                                       bf_ring_vertex (ring, i)->bulge, EXACT);
     }
