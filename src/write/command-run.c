@@ -1,0 +1,183 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "write/command-line.h"
+
+#include <errno.h>
+#include <stdio.h>
+
+#include <glib/gi18n.h>
+
+#include "core/part-file.h"
+#include "write/demo.h"
+#include "write/output-file.h"
+#include "write/outputs.h"
+
+/* g_print() and g_printerr() turn UTF-8 into what the terminal reads; files go out as they are. */
+
+static void
+print_help (void)
+{
+  g_autofree char *papers = bf_paper_names ();
+
+  g_print (
+      /* Translators: keep option names, FILE, OUT.pdf and so on as they are, and lines at most 80
+       * characters long. The %s is a list of papers, "A4, A3, Letter". */
+      _ ("Usage:\n"
+         "  benchfold [FILE...]               opens parts, or an empty page, in the window\n"
+         "  benchfold OUTPUT... [HOW] FILE    writes outputs of one part; needs no display\n"
+         "  benchfold --demo DIR              shows what comes out, by an example\n"
+         "\n"
+         "Benchfold works out the flat blank of a folded metal part from its finished\n"
+         "sizes. FILE is a part (.benchfold).\n"
+         "\n"
+         "Outputs:\n"
+         "  --template OUT.pdf   the blank at full size on paper, tiled over as many pages\n"
+         "                       as it takes, to be glued to the metal and marked through\n"
+         "  --pattern OUT.svg    outline, holes and bend lines as a drawing in mm\n"
+         "  --pattern OUT.dxf    the same for a cutting machine; --pattern may be given\n"
+         "                       more than once, a file each\n"
+         "  --report             sizes, bends, reliefs, seams and checks as JSON, printed\n"
+         "                       last; always in mm and degrees\n"
+         "\n"
+         "How:\n"
+         "  --paper NAME         paper of the template, one of\n"
+         "                         %s;\n"
+         "                       with --report its pages are listed there too\n"
+         "  --units mm|in        units of words, and of a DXF drawing; else the part's own\n"
+         "\n"
+         "Others:\n"
+         "  --demo DIR           writes an example part and its outputs into DIR, which is\n"
+         "                       made if need be, and opens the part if it can\n"
+         "  --help               prints this\n"
+         "  --version            prints the version\n"
+         "\n"
+         "A part that must be fixed before it is cut is written all the same, with a\n"
+         "warning on it. A file is written whole or not at all.\n"
+         "\n"
+         "Exit status: 0 done, 1 FILE is not a part that can be read, 2 wrong usage,\n"
+         "3 an output could not be written.\n"),
+      papers);
+}
+
+/* One line on stderr whatever stands in the message. file: NULL for none. */
+static void
+print_error (const char *file, const char *message)
+{
+  g_autofree char *shown = file != NULL ? g_filename_display_name (file) : NULL;
+  g_autofree char *line =
+      g_strjoin (": ", shown != NULL ? shown : message, shown != NULL ? message : NULL, NULL);
+
+  g_strdelimit (line, "\r\n", ' ');
+  g_printerr ("benchfold: %s\n", line);
+}
+
+static int
+exit_status (const GError *error)
+{
+  if (error->domain == BF_WRITE_ERROR)
+    return BF_EXIT_NOT_WRITTEN;
+  if (g_error_matches (error, BF_COMMAND_ERROR, BF_COMMAND_ERROR_USAGE))
+    return BF_EXIT_BAD_USAGE;
+  return BF_EXIT_BAD_INPUT;
+}
+
+int
+bf_command_refuse (const GError *error)
+{
+  g_return_val_if_fail (error != NULL, BF_EXIT_BAD_USAGE);
+
+  print_error (NULL, error->message);
+  return exit_status (error);
+}
+
+/* A part that outputs can be made of. */
+static BfPart *
+load_part (const char *path, GError **error)
+{
+  g_autoptr (GFile) file = g_file_new_for_commandline_arg (path);
+  g_autoptr (BfPart) part = bf_part_load (file, error);
+
+  if (part == NULL || !bf_part_check_outline (part, error))
+    return NULL;
+  return g_steal_pointer (&part);
+}
+
+static gboolean
+add_files (const BfCommand *command, BfOutputs *outputs, BfOutputBatch *batch, GError **error)
+{
+  if (command->template_path != NULL &&
+      !bf_outputs_add_template (outputs, batch, command->template_path, error))
+    return FALSE;
+  for (guint i = 0; i < command->patterns->len; i++)
+    bf_outputs_add_pattern (outputs, batch, g_ptr_array_index (command->patterns, i));
+  return TRUE;
+}
+
+static gboolean
+print_report (const char *report, GError **error)
+{
+  if (fputs (report, stdout) >= 0 && fflush (stdout) == 0)
+    return TRUE;
+  g_set_error (error, BF_WRITE_ERROR, BF_WRITE_ERROR_FILE,
+               _ ("the report could not be printed: %s"), g_strerror (errno));
+  return FALSE;
+}
+
+static gboolean
+write_outputs (const BfCommand *command, BfPart *part, GError **error)
+{
+  g_autoptr (BfOutputs) outputs =
+      bf_outputs_new (part, command->has_units ? &command->units : NULL, command->paper);
+  g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
+  g_autofree char *report = command->report ? bf_outputs_report (outputs) : NULL;
+
+  return add_files (command, outputs, batch, error) && bf_output_batch_commit (batch, error) &&
+         (report == NULL || print_report (report, error));
+}
+
+static int
+run_outputs (const BfCommand *command)
+{
+  const char *path = g_ptr_array_index (command->files, 0);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (BfPart) part = load_part (path, &error);
+
+  if (part == NULL)
+    {
+      print_error (path, error->message);
+      return BF_EXIT_BAD_INPUT;
+    }
+  return write_outputs (command, part, &error) ? BF_EXIT_DONE : bf_command_refuse (error);
+}
+
+int
+bf_command_run (const BfCommand *command)
+{
+  g_autoptr (GError) error = NULL;
+
+  g_return_val_if_fail (command != NULL, BF_EXIT_BAD_USAGE);
+
+  if (command->help)
+    print_help ();
+  else if (command->version)
+    g_print ("Benchfold %s\n", BF_VERSION);
+  else if (command->demo_dir != NULL)
+    return bf_demo_write (command, &error) ? BF_EXIT_DONE : bf_command_refuse (error);
+  else if (!bf_command_opens_window (command))
+    return run_outputs (command);
+  return BF_EXIT_DONE;
+}
+
+int
+bf_command_no_display (const BfCommand *command)
+{
+  g_return_val_if_fail (command != NULL, BF_EXIT_BAD_INPUT);
+
+  if (command->demo_dir != NULL)
+    {
+      g_print ("%s\n", _ ("No display was found, so no window was opened."));
+      return BF_EXIT_DONE;
+    }
+  print_error (NULL, _ ("no display was found to open a window on"));
+  return BF_EXIT_BAD_INPUT;
+}

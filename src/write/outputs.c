@@ -1,0 +1,100 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "write/outputs.h"
+
+#include <string.h>
+
+#include "write/dxf.h"
+#include "write/report.h"
+#include "write/svg.h"
+#include "write/template-pdf.h"
+
+/* The fold itself where the units are the same, so that nothing is worked out twice. */
+static BfFold *
+fold_in_units (BfFold *fold, BfUnits units)
+{
+  g_autoptr (BfPart) part = NULL;
+
+  if (fold->part->units == units)
+    return bf_fold_ref (fold);
+  part = bf_part_copy (fold->part);
+  part->units = units;
+  return bf_fold (part);
+}
+
+BfOutputs *
+bf_outputs_new (BfPart *part, const BfUnits *units, const BfPaper *paper)
+{
+  BfOutputs *outputs;
+
+  g_return_val_if_fail (part != NULL, NULL);
+
+  outputs = g_new0 (BfOutputs, 1);
+  outputs->fold = bf_fold (part);
+  outputs->shown = fold_in_units (outputs->fold, units != NULL ? *units : part->units);
+  outputs->paper = paper;
+  return outputs;
+}
+
+void
+bf_outputs_free (BfOutputs *outputs)
+{
+  if (outputs == NULL)
+    return;
+  bf_fold_unref (outputs->fold);
+  bf_fold_unref (outputs->shown);
+  g_clear_pointer (&outputs->template, bf_template_free);
+  g_free (outputs);
+}
+
+static const BfTemplate *
+lay_out_template (BfOutputs *outputs)
+{
+  BfTemplateOptions options = { .units = outputs->shown->part->units };
+
+  options.paper = outputs->paper != NULL ? outputs->paper : bf_paper_of_locale ();
+  if (outputs->template == NULL)
+    outputs->template = bf_template_new (outputs->shown, &options);
+  return outputs->template;
+}
+
+char *
+bf_outputs_report (BfOutputs *outputs)
+{
+  g_return_val_if_fail (outputs != NULL, NULL);
+
+  return bf_report_text (outputs->fold, outputs->paper != NULL ? lay_out_template (outputs) : NULL);
+}
+
+gboolean
+bf_outputs_add_template (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
+{
+  g_autoptr (GBytes) pdf = NULL;
+
+  g_return_val_if_fail (outputs != NULL && batch != NULL, FALSE);
+
+  pdf = bf_template_pdf (lay_out_template (outputs), error);
+  if (pdf == NULL)
+    return FALSE;
+  bf_output_batch_add (batch, path, pdf);
+  return TRUE;
+}
+
+void
+bf_outputs_add_pattern (BfOutputs *outputs, BfOutputBatch *batch, const char *path)
+{
+  gboolean is_dxf;
+  BfUnits drawn_in;
+  g_autoptr (BfPattern) pattern = NULL;
+  g_autoptr (GBytes) bytes = NULL;
+  char *text;
+
+  g_return_if_fail (outputs != NULL && batch != NULL);
+
+  is_dxf = bf_output_has_suffix (path, ".dxf");
+  drawn_in = is_dxf ? outputs->shown->part->units : BF_UNITS_MM;
+  pattern = bf_pattern_new (outputs->shown, drawn_in, NULL);
+  text = is_dxf ? bf_dxf_text (pattern, drawn_in) : bf_svg_text (pattern);
+  bytes = g_bytes_new_take (text, strlen (text));
+  bf_output_batch_add (batch, path, bytes);
+}

@@ -1,0 +1,184 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "write/pattern.h"
+
+#include <glib/gi18n.h>
+
+#include "core/setup-sentence.h"
+#include "paint/blank-field.h"
+#include "paint/blank-labels.h"
+#include "write/pattern-words.h"
+
+#define CENTRE_ABOVE_BASELINE 0.4 /* of words' ground, as a share of the capitals' height */
+
+static void
+free_item (gpointer data)
+{
+  BfPatternItem *item = data;
+
+  g_free (item->words);
+  g_free (item);
+}
+
+static BfPatternItem *
+add_item (BfPattern *pattern, BfPurpose purpose, BfPatternKind kind)
+{
+  BfPatternItem *item = g_new0 (BfPatternItem, 1);
+
+  item->purpose = purpose;
+  item->kind = kind;
+  g_ptr_array_add (pattern->items, item);
+  return item;
+}
+
+/* The ground of words reaches a little further above the baseline's middle than below it. */
+static BfVec2
+baseline_start (const BfBlankLabel *label)
+{
+  BfVec2 along = label->plate.along;
+  BfVec2 down = bf_vec2 (along.y, -along.x);
+  BfVec2 left = bf_vec2_along (label->plate.centre, along, -label->plate.width / 2.0);
+
+  return bf_vec2_along (left, down, label->cap_height_mm * CENTRE_ABOVE_BASELINE);
+}
+
+static void
+add_words (BfPattern *pattern)
+{
+  g_autoptr (GPtrArray) labels = bf_pattern_words (pattern);
+
+  for (guint i = 0; i < labels->len; i++)
+    {
+      const BfBlankLabel *label = g_ptr_array_index (labels, i);
+      BfPatternItem *item = add_item (pattern, BF_PURPOSE_NOTE, BF_PATTERN_WORDS);
+
+      item->at = baseline_start (label);
+      item->to = bf_vec2_along (item->at, label->plate.along, label->plate.width);
+      item->cap_height_mm = label->cap_height_mm;
+      item->words = g_strdup (label->words);
+    }
+}
+
+static void
+add_bends (BfPattern *pattern, BfTurn turn, BfPurpose purpose)
+{
+  for (guint i = 0; i < pattern->fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (pattern->fold, i);
+      g_autofree char *words = NULL;
+      BfPatternItem *item;
+
+      if (bend->turn != turn)
+        continue;
+      words = bf_blank_bend_words (bend);
+      item = add_item (pattern, purpose, BF_PATTERN_LINE);
+      item->at = bend->line[0];
+      item->to = bend->line[1];
+      /* Translators: a flange's name and how it is bent, "front: fold up 90°". */
+      item->words = g_strdup_printf (_ ("%s: %s"), bend->flange, words);
+    }
+}
+
+static void
+add_mark (BfPattern *pattern, BfVec2 at)
+{
+  add_item (pattern, BF_PURPOSE_DRILL, BF_PATTERN_MARK)->at = at;
+}
+
+/* Centres of what is drilled by hand; a machine cuts round holes like the rest. */
+static void
+add_drills (BfPattern *pattern)
+{
+  const BfFold *fold = pattern->fold;
+  double radius_mm;
+  BfVec2 centre;
+
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    if (bf_fold_relief (fold, i)->drill != NULL)
+      add_mark (pattern, bf_fold_relief (fold, i)->at);
+  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
+    if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), &centre, &radius_mm) &&
+        bf_blank_is_drilled (fold, radius_mm))
+      add_mark (pattern, centre);
+}
+
+static void
+add_rings (BfPattern *pattern, guint from, guint to, BfPurpose purpose)
+{
+  for (guint i = from; i < to; i++)
+    add_item (pattern, purpose, BF_PATTERN_RING)->ring = bf_blank_ring (&pattern->fold->blank, i);
+}
+
+static char *
+describe_origin (BfUnits drawn_in, const char *date)
+{
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
+
+  if (date == NULL)
+    date = today;
+  if (drawn_in == BF_UNITS_IN)
+    /* Translators: what unit the drawing's coordinates are in, and a date. */
+    return g_strdup_printf (_ ("Drawn in inches at full size, marking side up, %s."), date);
+  /* Translators: what unit the drawing's coordinates are in, and a date. */
+  return g_strdup_printf (_ ("Drawn in mm at full size, marking side up, %s."), date);
+}
+
+static char *
+describe_warning (const BfFold *fold)
+{
+  guint n = bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX);
+
+  if (n == 0)
+    return NULL;
+  /* Translators: how many checks say that something must be fixed. */
+  return g_strdup_printf (ngettext ("Do not cut yet: %u thing must be fixed.",
+                                    "Do not cut yet: %u things must be fixed.", n),
+                          n);
+}
+
+BfPattern *
+bf_pattern_new (BfFold *fold, BfUnits drawn_in, const char *date)
+{
+  BfPattern *pattern;
+  guint n_outer, n_rings;
+
+  g_return_val_if_fail (fold != NULL, NULL);
+
+  n_outer = fold->blank.n_outer;
+  n_rings = fold->blank.rings->len;
+  pattern = g_new0 (BfPattern, 1);
+  pattern->fold = bf_fold_ref (fold);
+  if (n_rings > 0)
+    pattern->box = fold->blank.box;
+  pattern->items = g_ptr_array_new_with_free_func (free_item);
+  pattern->name = g_strdup (fold->part->name != NULL && fold->part->name[0] != '\0'
+                                ? fold->part->name
+                                : _ ("Part without a name"));
+  pattern->setup = bf_setup_sentence (fold->part);
+  pattern->origin = describe_origin (drawn_in, date);
+  pattern->warning = describe_warning (fold);
+
+  if (n_rings > 0)
+    add_words (pattern);
+  add_bends (pattern, BF_TURN_UP, BF_PURPOSE_BEND_UP);
+  add_bends (pattern, BF_TURN_DOWN, BF_PURPOSE_BEND_DOWN);
+  add_drills (pattern);
+  add_rings (pattern, n_outer, n_rings, BF_PURPOSE_CUT_INSIDE);
+  add_rings (pattern, 0, n_outer, BF_PURPOSE_CUT_OUTSIDE);
+  return pattern;
+}
+
+void
+bf_pattern_free (BfPattern *pattern)
+{
+  if (pattern == NULL)
+    return;
+  g_ptr_array_unref (pattern->items);
+  bf_fold_unref (pattern->fold);
+  g_free (pattern->name);
+  g_free (pattern->setup);
+  g_free (pattern->origin);
+  g_free (pattern->warning);
+  g_free (pattern);
+}

@@ -1,0 +1,168 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "write/command-line.h"
+
+typedef struct
+{
+  const char *arguments; /* separated by spaces; "~" stands for an empty one */
+  const char *message;
+} Refusal;
+
+static const Refusal refusals[] = {
+  { "--bogus a", "--bogus: there is no such option (see benchfold --help)" },
+  { "-r a", "-r: there is no such option (see benchfold --help)" },
+  { "--reports a", "--reports: there is no such option (see benchfold --help)" },
+  { "--report", "FILE: a part file must be named for outputs" },
+  { "--report a b", "b: outputs are of one FILE; run once for each" },
+  { "--report --report a", "--report: must stand only once" },
+  { "--report=yes a", "--report: takes no value" },
+  { "--template a.pdf --template b.pdf c", "--template: must stand only once" },
+  { "--template", "--template: a value must follow it" },
+  { "--template --report a", "--template: a value must follow it" },
+  { "--template= a", "--template: a value must follow it" },
+  { "--template ~ a", "--template: a value must follow it" },
+  { "--pattern a.png b", "--pattern: the file's name must end in .svg or .dxf" },
+  { "--pattern a.pdf b", "--pattern: a pattern as PDF is not built yet; use .svg or .dxf" },
+  { "--pattern a.svg --pattern ./a.svg b", "./a.svg: two outputs would go to this file" },
+  { "--pattern a.svg --template a.svg b", "a.svg: two outputs would go to this file" },
+  { "--pattern ./a.svg a.svg", "./a.svg: this output would replace the part itself" },
+  { "--paper A9 --report a",
+    "--paper: there is no paper “A9” here; choose from A4, A3, Letter, Legal, Tabloid" },
+  { "--paper A4 --paper A4 --report a", "--paper: must stand only once" },
+  { "--paper A4 a", "--paper: goes with an output; none is asked for" },
+  { "--units mm a", "--units: goes with an output; none is asked for" },
+  { "--units cm --report a", "--units: must be mm or in" },
+  { "--units MM --report a", "--units: must be mm or in" },
+  { "--demo", "--demo: a value must follow it" },
+  { "--demo d a", "--demo: brings its own part; name no FILE with it" },
+  { "--demo d --report", "--demo: writes its own outputs; ask for no others with it" },
+  { "--marking m.pdf a", "--marking: not built yet" },
+  { "--card c.pdf a", "--card: not built yet" },
+  { "--model m.pdf a", "--model: not built yet" },
+  { "--gauges g.pdf a", "--gauges: not built yet" },
+  { "--strip s.pdf a", "--strip: not built yet" },
+  { "--pack d a", "--pack: not built yet" },
+  { "--corners-only --template t.pdf a", "--corners-only: not built yet" },
+  { "--mirror --template t.pdf a", "--mirror: not built yet" },
+  { "--kerf=on --pattern p.svg a", "--kerf: not built yet" },
+  { "--bend-lines out --pattern p.svg a", "--bend-lines: not built yet" },
+  { "--printer-scale 1,1 --template t.pdf a", "--printer-scale: not built yet" },
+};
+
+static BfCommand *
+parse (const char *arguments, GError **error)
+{
+  g_autofree char *line = g_strconcat ("benchfold ", arguments, NULL);
+  g_auto (GStrv) argv = g_strsplit (arguments[0] != '\0' ? line : "benchfold", " ", -1);
+
+  for (guint i = 0; argv[i] != NULL; i++)
+    if (g_str_equal (argv[i], "~"))
+      argv[i][0] = '\0';
+  return bf_command_parse ((int)g_strv_length (argv), argv, error);
+}
+
+static void
+test_refused (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (refusals); i++)
+    {
+      g_autoptr (GError) error = NULL;
+      g_autoptr (BfCommand) command = parse (refusals[i].arguments, &error);
+
+      g_test_message ("%s", refusals[i].arguments);
+      g_assert_null (command);
+      g_assert_error (error, BF_COMMAND_ERROR, BF_COMMAND_ERROR_USAGE);
+      g_assert_cmpstr (error->message, ==, refusals[i].message);
+    }
+}
+
+static BfCommand *
+parse_good (const char *arguments)
+{
+  g_autoptr (GError) error = NULL;
+  BfCommand *command = parse (arguments, &error);
+
+  g_assert_no_error (error);
+  g_assert_nonnull (command);
+  return command;
+}
+
+static void
+test_window (void)
+{
+  g_autoptr (BfCommand) empty = parse_good ("");
+  g_autoptr (BfCommand) two = parse_good ("a.benchfold -- --odd");
+
+  g_assert_true (bf_command_opens_window (empty));
+  g_assert_cmpuint (empty->files->len, ==, 0);
+  g_assert_true (bf_command_opens_window (two));
+  g_assert_cmpuint (two->files->len, ==, 2);
+  g_assert_cmpstr (g_ptr_array_index (two->files, 1), ==, "--odd");
+  g_assert_cmpint (bf_command_run (two), ==, BF_EXIT_DONE);
+}
+
+static void
+test_outputs (void)
+{
+  g_autoptr (BfCommand) command = parse_good (
+      "--pattern p.svg --template=t.pdf a.benchfold --pattern=q.DXF --paper letter --units in");
+
+  g_assert_false (bf_command_opens_window (command));
+  g_assert_false (command->report);
+  g_assert_cmpstr (command->template_path, ==, "t.pdf");
+  g_assert_cmpuint (command->patterns->len, ==, 2);
+  g_assert_cmpstr (g_ptr_array_index (command->patterns, 1), ==, "q.DXF");
+  g_assert_cmpstr (command->paper->name, ==, "Letter");
+  g_assert_true (command->has_units);
+  g_assert_cmpint (command->units, ==, BF_UNITS_IN);
+  g_assert_cmpstr (g_ptr_array_index (command->files, 0), ==, "a.benchfold");
+}
+
+static void
+test_defaults (void)
+{
+  g_autoptr (BfCommand) command = parse_good ("--report a");
+
+  g_assert_true (command->report);
+  g_assert_null (command->template_path);
+  g_assert_null (command->paper);
+  g_assert_false (command->has_units);
+}
+
+static void
+test_demo (void)
+{
+  g_autoptr (BfCommand) command = parse_good ("--demo some/where --paper A3");
+
+  g_assert_true (bf_command_opens_window (command));
+  g_assert_cmpstr (command->demo_dir, ==, "some/where");
+  g_assert_cmpuint (command->files->len, ==, 1);
+  g_assert_cmpstr (g_ptr_array_index (command->files, 0), ==, "some/where/spoke-tray.benchfold");
+}
+
+/* Who asks for help is not told off for the rest. */
+static void
+test_help (void)
+{
+  g_autoptr (BfCommand) help = parse_good ("--report --help");
+  g_autoptr (BfCommand) version = parse_good ("--version");
+
+  g_assert_true (help->help);
+  g_assert_false (bf_command_opens_window (help));
+  g_assert_true (version->version);
+  g_assert_false (bf_command_opens_window (version));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+
+  g_test_add_func ("/write/command-line/refused", test_refused);
+  g_test_add_func ("/write/command-line/window", test_window);
+  g_test_add_func ("/write/command-line/outputs", test_outputs);
+  g_test_add_func ("/write/command-line/defaults", test_defaults);
+  g_test_add_func ("/write/command-line/demo", test_demo);
+  g_test_add_func ("/write/command-line/help", test_help);
+  return g_test_run ();
+}

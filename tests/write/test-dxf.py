@@ -1,0 +1,160 @@
+#!/usr/bin/python3
+# SPDX-FileCopyrightText: Benchfold contributors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""DXF read back by ezdxf, an independent reader: no faults, and the same blank."""
+
+import json
+import math
+import sys
+
+import ezdxf
+from ezdxf import bbox
+from ezdxf.lldxf.encoding import decode_dxf_unicode
+from ezdxf.math import bulge_to_arc
+
+import cases
+
+PURPOSES = {'cut-outside', 'cut-inside', 'bend-up', 'bend-down', 'slot', 'drill', 'note'}
+
+
+def drawing(folder, part, *arguments):
+    """The drawing and the report of a part (a dict or a path)."""
+    path = cases.put(folder, part) if isinstance(part, dict) else part
+    result = cases.run('--report', '--pattern', folder / 'out.dxf', *arguments, path)
+    assert result.returncode == 0, result.stderr
+    return ezdxf.readfile(folder / 'out.dxf'), json.loads(result.stdout)
+
+
+def segment_area(start, end, bulge):
+    """Area between a bulge's arc and its chord, positive where it lies right of the chord."""
+    if not bulge:
+        return 0.0
+    angle = 4 * math.atan(bulge)
+    radius = bulge_to_arc(start, end, bulge)[3]
+    return radius * radius * (angle - math.sin(angle)) / 2
+
+
+def entity_area(entity):
+    """Signed area of a closed contour."""
+    if entity.dxftype() == 'CIRCLE':
+        return math.pi * entity.dxf.radius ** 2
+    points = [(v.dxf.location.vec2, v.dxf.get('bulge', 0)) for v in entity.vertices]
+    total = 0.0
+    for (a, bulge), (b, _) in zip(points, points[1:] + points[:1]):
+        total += (a.x * b.y - a.y * b.x) / 2 + segment_area(a, b, bulge)
+    return total
+
+
+def check(doc, report, scale=1.0):
+    auditor = doc.audit()
+    assert not auditor.errors, [error.message for error in auditor.errors]
+    assert doc.dxfversion == 'AC1009'
+    space = doc.modelspace()
+    assert {entity.dxf.layer for entity in space} <= PURPOSES
+    cuts = [e for e in space if e.dxf.layer.startswith('cut-')]
+    assert all(e.dxftype() == 'CIRCLE' or (e.dxftype() == 'POLYLINE' and e.is_closed) for e in cuts)
+    outside = sum(abs(entity_area(e)) for e in cuts if e.dxf.layer == 'cut-outside')
+    inside = sum(abs(entity_area(e)) for e in cuts if e.dxf.layer == 'cut-inside')
+    area = report['blank']['area'] * scale * scale
+    cases.near(outside - inside, area, 1e-6 * area)
+
+
+def test_examples(folder):
+    for path in cases.EXAMPLES:
+        doc, report = drawing(folder, path, '--units', 'mm')
+        check(doc, report)
+        space = doc.modelspace()
+        for turn in ('up', 'down'):
+            lines = space.query(f'LINE[layer=="bend-{turn}"]')
+            assert len(lines) == sum(bend['turn'] == turn for bend in report['bends'])
+
+
+def test_extents(folder):
+    for path in cases.EXAMPLES:
+        doc, report = drawing(folder, path, '--units', 'mm')
+        low, high = doc.header['$EXTMIN'], doc.header['$EXTMAX']
+        cases.near(high[0] - low[0], report['blank']['width'])
+        cases.near(high[1] - low[1], report['blank']['height'])
+        cuts = doc.modelspace().query('*[layer=="cut-outside"]')
+        box = bbox.extents(cuts, flatten=1e-4)
+        cases.near(box.extmin.x, low[0], 1e-3)
+        cases.near(box.extmax.y, high[1], 1e-3)
+
+
+def test_drawn_coordinates(folder):
+    """Not shifted: the base's own coordinates, wherever they lie, and the bends of the report."""
+    outline = [[x - 500, y + 300] for x, y in cases.TRAY['base']['outline']]
+    doc, report = drawing(folder, cases.tray(base={'outline': outline}))
+    lines = {(round(l.dxf.start.x, 6), round(l.dxf.start.y, 6), round(l.dxf.end.x, 6),
+              round(l.dxf.end.y, 6)) for l in doc.modelspace().query('LINE')}
+    assert lines == {tuple(round(c, 6) for p in bend['line'] for c in p) for bend in report['bends']}
+    assert all(-500 <= x <= -300 for x, *_ in lines)
+
+
+def test_layers(folder):
+    doc, _ = drawing(folder, cases.TRAY)
+    named = {layer.dxf.name: layer for layer in doc.layers}
+    assert PURPOSES <= set(named)
+    assert all(layer.color == 7 for layer in named.values())
+    assert named['cut-outside'].dxf.linetype.upper() == 'CONTINUOUS'
+    types = {named[name].dxf.linetype for name in ('cut-outside', 'bend-up', 'bend-down')}
+    assert len(types) == 3 and all(name in doc.linetypes for name in types)
+
+
+def test_holes_before_outline(folder):
+    part = cases.tray(openings=[
+        {'on': 'base', 'shape': 'round', 'at': [50, 60], 'diameter': 8},
+        {'on': 'base', 'shape': 'slot', 'at': [120, 60], 'length': 40, 'width': 8, 'angle': 90}])
+    doc, report = drawing(folder, part)
+    check(doc, report)
+    order = [e.dxf.layer for e in doc.modelspace() if e.dxf.layer.startswith('cut-')]
+    assert order == ['cut-inside', 'cut-inside', 'cut-outside']
+    circle, = doc.modelspace().query('CIRCLE[layer=="cut-inside"]')
+    cases.near(circle.dxf.radius, 4)
+    cases.near(circle.dxf.center.x, 50)
+    slot, = doc.modelspace().query('POLYLINE[layer=="cut-inside"]')
+    cases.near(abs(entity_area(slot)), 32 * 8 + math.pi * 16)
+    assert sum(1 for v in slot.vertices if v.dxf.get('bulge', 0)) == 2
+
+
+def test_inches(folder):
+    doc, report = drawing(folder, cases.TRAY, '--units', 'in')
+    check(doc, report, 1 / 25.4)
+    cases.near(doc.header['$EXTMAX'][0] - doc.header['$EXTMIN'][0], report['blank']['width'] / 25.4)
+    words = ' '.join(t.dxf.text for t in doc.modelspace().query('TEXT'))
+    assert 'Drawn in inches' in words
+
+
+def test_a_part_in_inches_is_drawn_in_inches(folder):
+    doc, report = drawing(folder, cases.tray(units='in'))
+    check(doc, report, 1 / 25.4)
+    doc, report = drawing(folder, cases.tray(units='in'), '--units', 'mm')
+    check(doc, report)
+
+
+def test_words_are_ascii(folder):
+    doc, _ = drawing(folder, cases.tray(name='Öse 50% %%d^J ☃\U0001f527'))
+    (folder / 'out.dxf').read_bytes().decode('ascii')
+    words = [decode_dxf_unicode(t.plain_text()) for t in doc.modelspace().query('TEXT')]
+    assert 'Öse 50% % %d^J ☃?' in words, words
+    assert any('fold up 90°' in line for line in words), words
+
+
+def test_drill_centres(folder):
+    doc, report = drawing(folder, cases.TRAY)
+    points = sorted((round(p.dxf.location.x, 6), round(p.dxf.location.y, 6))
+                    for p in doc.modelspace().query('POINT[layer=="drill"]'))
+    drilled = sorted(tuple(round(c, 6) for c in relief['at']) for relief in report['reliefs']
+                     if relief['drill'])
+    assert drilled and points == drilled
+
+
+def test_warning(folder):
+    flanges = cases.tray()['flanges']
+    flanges[0]['length'] = 1
+    doc, report = drawing(folder, cases.tray(flanges=flanges))
+    assert any(check['severity'] == 'must-fix' for check in report['checks'])
+    assert any('Do not cut' in t.dxf.text for t in doc.modelspace().query('TEXT'))
+
+
+cases.main(sys.modules[__name__])

@@ -1,0 +1,158 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "write/pattern.h"
+
+#include <string.h>
+
+#include "core/part-file.h"
+
+/* Two flanges, one up and one down, a round hole, and a cut-out that is not round. */
+static const char bracket[] =
+    "{\"format\": \"benchfold-part\", \"version\": 1, \"name\": \"%s\","
+    " \"metal\": {\"thickness\": 1.5}, \"cutting\": {\"by\": \"%s\"},"
+    " \"base\": {\"outline\": [[0, 0], [120, 0], [120, 80], [0, 80]]},"
+    " \"flanges\": [{\"id\": \"wall\", \"on\": \"base\", \"edge\": 0, \"length\": %s,"
+    "                \"angle\": 90, \"turn\": \"up\"},"
+    "               {\"id\": \"foot\", \"on\": \"base\", \"edge\": 2, \"length\": 30,"
+    "                \"angle\": 60, \"turn\": \"down\"}],"
+    " \"openings\": [{\"on\": \"base\", \"shape\": \"round\", \"at\": [30, 40], \"diameter\": 8},"
+    "                {\"on\": \"base\", \"shape\": \"rectangle\", \"at\": [95, 40], \"length\": 20,"
+    "                 \"width\": 10, \"angle\": 0}]}";
+
+static BfPattern *
+make_pattern (const char *name, const char *cut_by, const char *length)
+{
+  g_autofree char *text = g_strdup_printf (bracket, name, cut_by, length);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (BfPart) part = bf_part_from_text (text, -1, &error);
+  g_autoptr (BfFold) fold = NULL;
+
+  g_assert_no_error (error);
+  fold = bf_fold (part);
+  return bf_pattern_new (fold, BF_UNITS_MM, "2024-05-31");
+}
+
+static guint
+count (const BfPattern *pattern, BfPurpose purpose)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < pattern->items->len; i++)
+    n += bf_pattern_item (pattern, i)->purpose == purpose ? 1 : 0;
+  return n;
+}
+
+static gboolean
+says (const BfPattern *pattern, const char *words)
+{
+  for (guint i = 0; i < pattern->items->len; i++)
+    {
+      const BfPatternItem *item = bf_pattern_item (pattern, i);
+
+      if (item->purpose == BF_PURPOSE_NOTE && strstr (item->words, words) != NULL)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static void
+test_purposes (void)
+{
+  g_autoptr (BfPattern) by_hand = make_pattern ("Bracket", "disc", "30");
+  g_autoptr (BfPattern) by_service = make_pattern ("Bracket", "service", "30");
+
+  g_assert_cmpuint (count (by_hand, BF_PURPOSE_CUT_OUTSIDE), ==, 1);
+  g_assert_cmpuint (count (by_hand, BF_PURPOSE_CUT_INSIDE), ==, 2);
+  g_assert_cmpuint (count (by_hand, BF_PURPOSE_BEND_UP), ==, 1);
+  g_assert_cmpuint (count (by_hand, BF_PURPOSE_BEND_DOWN), ==, 1);
+  /* By hand the round hole is drilled; a service cuts it. */
+  g_assert_cmpuint (count (by_hand, BF_PURPOSE_DRILL), ==, 1);
+  g_assert_cmpuint (count (by_service, BF_PURPOSE_DRILL), ==, 0);
+}
+
+/* Each purpose stands together, holes before the outline, and the outline last. */
+static void
+test_order (void)
+{
+  g_autoptr (BfPattern) pattern = make_pattern ("Bracket", "disc", "30");
+  gboolean done[BF_N_PURPOSES] = { FALSE };
+  guint last = pattern->items->len - 1;
+
+  for (guint i = 0; i <= last; i++)
+    {
+      BfPurpose purpose = bf_pattern_item (pattern, i)->purpose;
+
+      g_assert_false (done[purpose]);
+      if (i < last && bf_pattern_item (pattern, i + 1)->purpose != purpose)
+        done[purpose] = TRUE;
+    }
+  g_assert_true (done[BF_PURPOSE_CUT_INSIDE]);
+  g_assert_cmpint (bf_pattern_item (pattern, last)->purpose, ==, BF_PURPOSE_CUT_OUTSIDE);
+}
+
+static void
+test_words (void)
+{
+  g_autoptr (BfPattern) pattern = make_pattern ("Bracket", "disc", "30");
+
+  g_assert_cmpstr (pattern->origin, ==, "Drawn in mm at full size, marking side up, 2024-05-31.");
+  g_assert_null (pattern->warning);
+  g_assert_true (says (pattern, "Bracket"));
+  g_assert_true (says (pattern, "fold up 90°"));
+  g_assert_true (says (pattern, "fold down 60°"));
+  g_assert_true (says (pattern, "2024-05-31"));
+}
+
+static void
+test_no_name (void)
+{
+  g_autoptr (BfPattern) pattern = make_pattern ("", "disc", "30");
+
+  g_assert_cmpstr (pattern->name, !=, "");
+  g_assert_true (says (pattern, pattern->name));
+}
+
+/* A flange that is shorter than its bend is drawn, and the drawing says not to cut it. */
+static void
+test_warning (void)
+{
+  g_autoptr (BfPattern) pattern = make_pattern ("Bracket", "disc", "1");
+
+  g_assert_nonnull (pattern->warning);
+  g_assert_true (g_str_has_prefix (pattern->warning, "Do not cut yet:"));
+  g_assert_true (says (pattern, "Do not cut"));
+}
+
+/* A service's line of words hides no line of the drawing and stays in its box. */
+static void
+test_words_in_box (void)
+{
+  g_autoptr (BfPattern) pattern = make_pattern ("Bracket", "disc", "30");
+  BfBox box = pattern->box;
+
+  for (guint i = 0; i < pattern->items->len; i++)
+    {
+      const BfPatternItem *item = bf_pattern_item (pattern, i);
+
+      if (item->kind != BF_PATTERN_WORDS)
+        continue;
+      g_assert_cmpfloat (MIN (item->at.x, item->to.x), >=, box.min.x);
+      g_assert_cmpfloat (MAX (item->at.x, item->to.x), <=, box.max.x);
+      g_assert_cmpfloat (MIN (item->at.y, item->to.y), >=, box.min.y);
+      g_assert_cmpfloat (MAX (item->at.y, item->to.y) + item->cap_height_mm, <=, box.max.y);
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+
+  g_test_add_func ("/write/pattern/purposes", test_purposes);
+  g_test_add_func ("/write/pattern/order", test_order);
+  g_test_add_func ("/write/pattern/words", test_words);
+  g_test_add_func ("/write/pattern/no-name", test_no_name);
+  g_test_add_func ("/write/pattern/warning", test_warning);
+  g_test_add_func ("/write/pattern/words-in-box", test_words_in_box);
+  return g_test_run ();
+}
