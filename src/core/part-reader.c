@@ -306,8 +306,10 @@ bf_read_points (BfReader *reader, const BfPlace *place, const char *name, GArray
   if (list == NULL)
     return;
   if (json_array_get_length (list) < 3)
-    bf_reader_expected (reader, path, _ ("at least three points"),
-                        json_object_get_member (place->object, name));
+    /* Translators: the path of a list in a file, and how many points it has. */
+    g_set_error (&reader->error, BF_PART_ERROR, BF_PART_ERROR_MEMBER,
+                 _ ("%s: expected at least 3 points, found %u"), path,
+                 json_array_get_length (list));
   for (guint i = 0; i < json_array_get_length (list) && reader->error == NULL; i++)
     {
       BfVec2 p = bf_read_point_node (reader, json_array_get_element (list, i),
