@@ -1,0 +1,248 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "paint/formed-build.h"
+
+/* Rounded rims: chords of 12° at most, and no band that turns by more than half a turn, because
+ * the strips of a band that are seen must be neighbours. */
+#define CHORD_RAD (G_PI / 15.0)
+#define BAND_RAD (G_PI + 1e-9)
+
+/* A point of a slab's outline on the marking side, and what the line that leaves it is. */
+typedef struct
+{
+  BfVec3 p;
+  gboolean joined;             /* goes on in a bend: no rim */
+  int band;                    /* its rim's band, or −1 */
+  BfVec3 shade_from, shade_to; /* the rim's true normals at the line's two ends */
+} Side;
+
+typedef struct
+{
+  BfFormedBuild *build;
+  const BfSolid *slab;
+  GArray *sides;     /* Side, of all rings */
+  GArray *ring_ends; /* guint: where each ring ends in sides */
+} Outline;
+
+static BfVec2
+to_local (const BfSolid *slab, BfVec2 p)
+{
+  BfVec2 away = bf_vec2_sub (p, slab->flat_origin);
+
+  return bf_vec2 (bf_vec2_dot (away, slab->flat_ex), bf_vec2_dot (away, slab->flat_ey));
+}
+
+static BfVec3
+to_space (const BfSolid *slab, BfVec2 p)
+{
+  BfVec2 local = to_local (slab, p);
+
+  return bf_frame_point (&slab->frame, local.x, local.y, 0.0);
+}
+
+/* A direction of the blank, in space. */
+static BfVec3
+direction (const BfSolid *slab, BfVec2 d)
+{
+  BfVec3 x = bf_vec3_scale (slab->frame.ex, bf_vec2_dot (d, slab->flat_ex));
+
+  return bf_vec3_along (x, slab->frame.ey, bf_vec2_dot (d, slab->flat_ey));
+}
+
+static void
+add_straight (Outline *outline, const BfVec3 edge[2], double from, gboolean joined)
+{
+  BfVec3 along = bf_vec3_unit (bf_vec3_sub (edge[1], edge[0]));
+  BfVec3 outward = bf_vec3_cross (along, outline->slab->frame.ez);
+  Side side = { bf_vec3_along (edge[0], along, from), joined, -1, outward, outward };
+
+  g_array_append_val (outline->sides, side);
+}
+
+/* A straight line of the outline, cut where bends begin and end along it. */
+static void
+add_line (Outline *outline, const BfVec3 edge[2])
+{
+  g_autoptr (GArray) reaches = g_array_new (FALSE, FALSE, sizeof (BfFormedReach));
+  double length = bf_vec3_length (bf_vec3_sub (edge[1], edge[0]));
+  double reached = 0.0;
+
+  bf_formed_mouths_meet_edge (outline->build, outline->slab->face, edge, reaches);
+  for (guint i = 0; i < reaches->len; i++)
+    {
+      const BfFormedReach *reach = &g_array_index (reaches, BfFormedReach, i);
+
+      if (reach->from > reached)
+        add_straight (outline, edge, reached, FALSE);
+      if (reach->to > reached)
+        add_straight (outline, edge, fmax (reach->from, reached), TRUE);
+      reached = fmax (reached, reach->to);
+    }
+  if (reached < length)
+    add_straight (outline, edge, reached, FALSE);
+}
+
+static BfVec2
+arc_outward (const BfArc *arc, double angle)
+{
+  double out = arc->sweep > 0.0 ? 1.0 : -1.0;
+
+  return bf_vec2 (out * cos (angle), out * sin (angle));
+}
+
+static BfVec2
+arc_point (const BfArc *arc, double angle)
+{
+  return bf_vec2_along (arc->centre, bf_vec2 (cos (angle), sin (angle)), arc->radius);
+}
+
+/* One band's worth of an arc; the last point is left to what follows. */
+static void
+add_arc_band (Outline *outline, const BfArc *arc)
+{
+  const BfSolid *slab = outline->slab;
+  BfFormedScene *scene = outline->build->scene;
+  guint n = (guint)fmax (ceil (fabs (arc->sweep) / CHORD_RAD - 1e-9), 1.0);
+  int band = bf_formed_begin_band (scene, slab->frame.ez);
+
+  for (guint i = 0; i <= n; i++)
+    {
+      double at = arc->from + arc->sweep * i / n, next = arc->from + arc->sweep * (i + 1) / n;
+      Side side = { to_space (slab, arc_point (arc, at)), FALSE, band,
+                    direction (slab, arc_outward (arc, at)),
+                    direction (slab, arc_outward (arc, next)) };
+
+      bf_formed_add_stop (scene, side.p, side.shade_from, (double)i / n);
+      if (i < n)
+        g_array_append_val (outline->sides, side);
+    }
+}
+
+static void
+add_arc (Outline *outline, const BfArc *arc)
+{
+  guint n = (guint)fmax (ceil (fabs (arc->sweep) / BAND_RAD), 1.0);
+
+  for (guint i = 0; i < n; i++)
+    {
+      BfArc part = *arc;
+
+      part.from = arc->from + arc->sweep * i / n;
+      part.sweep = arc->sweep / n;
+      add_arc_band (outline, &part);
+    }
+}
+
+static void
+add_ring (Outline *outline, const BfRing *ring)
+{
+  for (guint i = 0; i < bf_ring_size (ring); i++)
+    {
+      const BfVec3 edge[2] = { to_space (outline->slab, bf_ring_vertex (ring, i)->p),
+                               to_space (outline->slab, bf_ring_vertex (ring, i + 1)->p) };
+      BfArc arc;
+
+      if (bf_ring_arc (ring, i, &arc))
+        add_arc (outline, &arc);
+      else
+        add_line (outline, edge);
+    }
+  g_array_append_val (outline->ring_ends, outline->sides->len);
+}
+
+static const Side *
+outline_side (const Outline *outline, guint i)
+{
+  return &g_array_index (outline->sides, Side, i);
+}
+
+/* The slab's marking side, or its other side, which runs the other way round and lies deeper. */
+static void
+build_flat (const Outline *outline, BfFormedSide of)
+{
+  BfFormedScene *scene = outline->build->scene;
+  BfVec3 up = outline->slab->frame.ez;
+  gboolean marking = of == BF_FORMED_MARKING_SIDE;
+  double depth = marking ? 0.0 : outline->build->thickness_mm;
+  BfFormedPolygon like = {
+    of, FALSE, FALSE, outline->slab->face, -1, marking ? up : bf_vec3_scale (up, -1.0), { 0, 0 }
+  };
+  guint first = 0;
+
+  bf_formed_begin_polygon (scene, &like);
+  for (guint ring = 0; ring < outline->ring_ends->len; ring++)
+    {
+      guint end = g_array_index (outline->ring_ends, guint, ring);
+
+      bf_formed_begin_ring (scene);
+      for (guint i = first; i < end; i++)
+        {
+          const Side *side = outline_side (outline, marking ? i : end - 1 - (i - first));
+
+          bf_formed_add_point (scene, bf_vec3_along (side->p, up, -depth), like.normal);
+        }
+      bf_formed_end_ring (scene);
+      first = end;
+    }
+  bf_formed_end_polygon (scene);
+}
+
+/* The rim under one line of the outline. */
+static void
+build_rim (const Outline *outline, const Side *side, const Side *next)
+{
+  BfFormedScene *scene = outline->build->scene;
+  BfVec3 up = outline->slab->frame.ez;
+  double depth = -outline->build->thickness_mm;
+  BfVec3 outward = bf_vec3_unit (bf_vec3_cross (bf_vec3_sub (next->p, side->p), up));
+  BfFormedPolygon like = { BF_FORMED_RIM, FALSE,   FALSE,   outline->slab->face,
+                           side->band,    outward, { 0, 0 } };
+
+  bf_formed_begin_polygon (scene, &like);
+  bf_formed_begin_ring (scene);
+  bf_formed_add_point (scene, bf_vec3_along (side->p, up, depth), outward);
+  bf_formed_add_point (scene, bf_vec3_along (next->p, up, depth), side->shade_to);
+  bf_formed_add_point (scene, next->p, outward);
+  bf_formed_add_point (scene, side->p, side->shade_from);
+  bf_formed_end_ring (scene);
+  bf_formed_end_polygon (scene);
+}
+
+static void
+build_rims (const Outline *outline)
+{
+  guint first = 0;
+
+  for (guint ring = 0; ring < outline->ring_ends->len; ring++)
+    {
+      guint end = g_array_index (outline->ring_ends, guint, ring);
+
+      for (guint i = first; i < end; i++)
+        if (!outline_side (outline, i)->joined)
+          build_rim (outline, outline_side (outline, i),
+                     outline_side (outline, i + 1 < end ? i + 1 : first));
+      first = end;
+    }
+}
+
+void
+bf_formed_build_slab (BfFormedBuild *build, const BfSolid *slab)
+{
+  g_autoptr (GArray) sides = g_array_new (FALSE, FALSE, sizeof (Side));
+  g_autoptr (GArray) ring_ends = g_array_new (FALSE, FALSE, sizeof (guint));
+  Outline outline = { build, slab, sides, ring_ends };
+
+  add_ring (&outline, bf_fold_face (build->fold, slab->face)->outline);
+  for (guint i = 0; i < build->holes->len; i++)
+    {
+      const BfFormedHole *hole = &g_array_index (build->holes, BfFormedHole, i);
+
+      if (hole->face == slab->face)
+        add_ring (&outline, hole->ring);
+    }
+  if (sides->len == 0)
+    return;
+  build_flat (&outline, BF_FORMED_MARKING_SIDE);
+  build_flat (&outline, BF_FORMED_OTHER_SIDE);
+  build_rims (&outline);
+}

@@ -1,0 +1,304 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "paint/formed-scene.h"
+
+#include "formed-fixtures.h"
+
+static const BfVec2 square[] = { { 0, 0 }, { 100, 0 }, { 100, 60 }, { 0, 60 } };
+
+static BfVec3
+next_point (const BfFormedScene *scene, const BfFormedSpan *ring, guint i)
+{
+  return bf_formed_vertex (scene, ring->first + (i + 1) % ring->size)->p;
+}
+
+/* Volume within the polygons, by the divergence theorem: a third of the sum of each polygon's area
+ * times its distance from the origin. */
+static double
+volume_of (const BfFormedScene *scene)
+{
+  double volume = 0.0;
+
+  for (guint i = 0; i < scene->polygons->len; i++)
+    {
+      const BfFormedPolygon *polygon = bf_formed_polygon (scene, i);
+
+      for (guint r = 0; r < polygon->rings.size; r++)
+        {
+          const BfFormedSpan *ring = bf_formed_ring (scene, polygon->rings.first + r);
+          BfVec3 base = bf_formed_vertex (scene, ring->first)->p;
+
+          for (guint k = 1; k + 1 < ring->size; k++)
+            volume += bf_vec3_dot (base, bf_vec3_cross (next_point (scene, ring, k - 1),
+                                                        next_point (scene, ring, k))) /
+                      6.0;
+        }
+    }
+  return volume;
+}
+
+/* Closed all round, nothing counted twice: the volume is that of the metal but for what chords cut
+ * off, which is under a thousandth at ten strips a square bend. */
+static void
+test_volume (gconstpointer data)
+{
+  const BfFormedFixture *fixture = data;
+  BfFold *fold = fixture->make ();
+  g_autoptr (GArray) none = g_array_new (FALSE, FALSE, sizeof (BfFormedHole));
+  g_autoptr (BfFormedScene) scene = bf_formed_scene_new (fold, &fold->formed, none);
+  double asked = bf_formed_fixture_volume (fold);
+
+  g_assert_cmpfloat_with_epsilon (volume_of (scene), asked, 1e-3 * asked);
+  bf_formed_fixture_free (fold);
+}
+
+/* Every polygon is flat, turns the way its normal says, and every edge has its fellow. */
+static void
+test_sound (gconstpointer data)
+{
+  const BfFormedFixture *fixture = data;
+  BfFold *fold = fixture->make ();
+  g_autoptr (BfFormedScene) scene = bf_formed_scene_new (fold, &fold->formed, NULL);
+
+  for (guint i = 0; i < scene->polygons->len; i++)
+    {
+      const BfFormedPolygon *polygon = bf_formed_polygon (scene, i);
+      const BfFormedSpan *outer = bf_formed_ring (scene, polygon->rings.first);
+      BfVec3 base = bf_formed_vertex (scene, outer->first)->p, area = { 0, 0, 0 };
+
+      for (guint k = 0; k < outer->size; k++)
+        {
+          const BfFormedVertex *vertex = bf_formed_vertex (scene, outer->first + k);
+          BfVec3 away = bf_vec3_sub (vertex->p, base);
+
+          area = bf_vec3_add (
+              area, bf_vec3_cross (away, bf_vec3_sub (next_point (scene, outer, k), base)));
+          g_assert_cmpfloat_with_epsilon (bf_vec3_dot (away, polygon->normal), 0.0, 1e-7);
+          if (fixture->sound)
+            g_assert_cmpfloat_with_epsilon (bf_vec3_length (vertex->beyond), 1.0, 1e-9);
+        }
+      g_assert_cmpfloat_with_epsilon (bf_vec3_length (polygon->normal), 1.0, 1e-9);
+      g_assert_cmpfloat (bf_vec3_dot (bf_vec3_unit (area), polygon->normal), >, 0.999999);
+    }
+  bf_formed_fixture_free (fold);
+}
+
+typedef struct
+{
+  const char *name;
+  double start_mm, end_mm;
+  guint n_rims;  /* flats' rims, the bend's ends not counted */
+  guint n_walls; /* what closes the bend beside its flats */
+} MouthCase;
+
+/* A flange as wide as the base's edge, or less: three rims of the base and what is left of the
+ * fourth, three rims of the flange. */
+static const MouthCase mouth_cases[] = {
+  { "whole", 0, 0, 6, 0 },
+  { "inset", 20, 0, 7, 0 },
+  { "inset twice", 20, 30, 8, 0 },
+  { "past the end", 0, -5, 6, 1 },
+  { "past both ends", -5, -5, 6, 2 },
+};
+
+static void
+count_rims (const BfFormedScene *scene, guint *n_rims, guint *n_walls)
+{
+  *n_rims = *n_walls = 0;
+  for (guint i = 0; i < scene->polygons->len; i++)
+    {
+      const BfFormedPolygon *polygon = bf_formed_polygon (scene, i);
+
+      if (polygon->side != BF_FORMED_RIM)
+        continue;
+      if (polygon->bent)
+        (*n_walls)++;
+      else
+        (*n_rims)++;
+    }
+  *n_walls -= 2; /* the bend's two ends */
+}
+
+static void
+test_mouths (gconstpointer data)
+{
+  const MouthCase *mouth_case = data;
+  BfFold *fold = bf_formed_fixture_new (square, 4, 2.0);
+  g_autoptr (BfFormedScene) scene = NULL;
+  guint n_rims, n_walls;
+  double asked;
+
+  bf_formed_fixture_add (
+      fold, (BfFormedFlange){
+                0, 1, mouth_case->start_mm, mouth_case->end_mm, 30, 90, 2, BF_TURN_UP, { 0 } });
+  scene = bf_formed_scene_new (fold, &fold->formed, NULL);
+  count_rims (scene, &n_rims, &n_walls);
+  g_assert_cmpuint (n_rims, ==, mouth_case->n_rims);
+  g_assert_cmpuint (n_walls, ==, mouth_case->n_walls);
+
+  asked = bf_formed_fixture_volume (fold);
+  g_assert_cmpfloat_with_epsilon (volume_of (scene), asked, 1e-3 * asked);
+  bf_formed_fixture_free (fold);
+}
+
+/* Of an angle's strips: the long edges between them are smooth, those where the flats begin are
+ * tangent, and their short ends are crisp. */
+static void
+test_strips (void)
+{
+  BfFold *fold = bf_formed_fixture_new (square, 4, 2.0);
+  g_autoptr (BfFormedScene) scene = NULL;
+  guint counts[3] = { 0, 0, 0 };
+  guint n_strips = 0;
+
+  bf_formed_fixture_add (fold, (BfFormedFlange){ 0, 1, 0, 0, 30, 90, 2, BF_TURN_UP, { 0 } });
+  scene = bf_formed_scene_new (fold, &fold->formed, NULL);
+  for (guint i = 0; i < scene->polygons->len; i++)
+    {
+      const BfFormedPolygon *polygon = bf_formed_polygon (scene, i);
+
+      if (polygon->band < 0)
+        continue;
+      n_strips++;
+      for (guint k = 0; k < 4; k++)
+        counts[bf_formed_vertex (scene, bf_formed_ring (scene, polygon->rings.first)->first + k)
+                   ->edge]++;
+    }
+  g_assert_cmpuint (n_strips, ==, 20);
+  g_assert_cmpuint (counts[BF_FORMED_EDGE_SMOOTH], ==, 2 * 2 * 9);
+  g_assert_cmpuint (counts[BF_FORMED_EDGE_TANGENT], ==, 2 * 2);
+  g_assert_cmpuint (counts[BF_FORMED_EDGE_CRISP], ==, 2 * 20);
+  bf_formed_fixture_free (fold);
+}
+
+/* No line is drawn where a bend's end runs into the rim of a flat in the same plane. */
+static void
+test_rim_beside_bend (void)
+{
+  BfFold *fold = bf_formed_fixture_new (square, 4, 2.0);
+  g_autoptr (BfFormedScene) scene = NULL;
+  guint n_smooth = 0;
+
+  bf_formed_fixture_add (fold, (BfFormedFlange){ 0, 1, 0, 0, 30, 90, 2, BF_TURN_UP, { 0 } });
+  scene = bf_formed_scene_new (fold, &fold->formed, NULL);
+  for (guint i = 0; i < scene->polygons->len; i++)
+    {
+      const BfFormedPolygon *polygon = bf_formed_polygon (scene, i);
+      const BfFormedSpan *ring = bf_formed_ring (scene, polygon->rings.first);
+
+      for (guint k = 0; polygon->band < 0 && k < ring->size; k++)
+        n_smooth += bf_formed_vertex (scene, ring->first + k)->edge == BF_FORMED_EDGE_SMOOTH;
+    }
+  g_assert_cmpuint (n_smooth, ==, 2 * 4);
+  bf_formed_fixture_free (fold);
+}
+
+/* A hole of the blank goes through the face that it lies in; its rim is two bands, and the volume
+ * is that much less. */
+static void
+test_hole (void)
+{
+  BfFold *fold = bf_formed_fixture_new (square, 4, 2.0);
+  g_autoptr (BfFormedScene) scene = NULL;
+  double hole = 2.0 * G_PI * 100.0, asked = bf_formed_fixture_volume (fold) - hole;
+
+  bf_formed_fixture_drill (fold, bf_vec2 (50, 30), 20.0);
+  bf_formed_fixture_drill (fold, bf_vec2 (99, 30), 20.0); /* partly off the face: left out */
+  scene = bf_formed_scene_new (fold, &fold->formed, NULL);
+  g_assert_cmpuint (scene->bands->len, ==, 2);
+  g_assert_cmpuint (bf_formed_polygon (scene, 0)->rings.size, ==, 2);
+  g_assert_false (bf_formed_polygon (scene, 0)->convex);
+  g_assert_cmpfloat_with_epsilon (volume_of (scene), asked, 0.01 * hole);
+  bf_formed_fixture_free (fold);
+}
+
+/* Points that repeat one another leave no stray vertex. */
+static void
+test_repeated_point (void)
+{
+  static const BfVec2 base[] = {
+    { 0, 0 }, { 100, 0 }, { 100, 0 }, { 100, 60 }, { 0, 60 }, { 0, 0 }
+  };
+  BfFold *fold = bf_formed_fixture_new (base, G_N_ELEMENTS (base), 2.0);
+  g_autoptr (BfFormedScene) scene = bf_formed_scene_new (fold, &fold->formed, NULL);
+
+  g_assert_cmpuint (scene->polygons->len, ==, 6);
+  g_assert_cmpuint (scene->vertices->len, ==, 24);
+  bf_formed_fixture_free (fold);
+}
+
+/* What a bend of no angle at all may come as. */
+static void
+lay_flat (BfFold *fold, double zone_mm)
+{
+  g_array_index (fold->bends, BfBendResult, 0).allowance_mm = zone_mm;
+  g_array_index (fold->formed.solids, BfSolid, 1).radius_mm = INFINITY;
+  g_array_index (fold->formed.solids, BfSolid, 2).frame.origin =
+      bf_vec3 (100.0 + zone_mm, 0.0, 0.0);
+}
+
+/* A bend that is nearly or quite flat keeps its zone's width. */
+static void
+test_opened_flat (void)
+{
+  static const double angles_deg[] = { 0.0, 1e-5, 1e-3, 1.0 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (angles_deg); i++)
+    {
+      BfFold *fold = bf_formed_fixture_new (square, 4, 2.0);
+      g_autoptr (BfFormedScene) scene = NULL;
+      double zone = 5.0, angle = bf_deg_to_rad (angles_deg[i]);
+      double width = 60.0, asked;
+
+      bf_formed_fixture_add (fold, (BfFormedFlange){ 0,
+                                                     1,
+                                                     0,
+                                                     0,
+                                                     30,
+                                                     angles_deg[i],
+                                                     angle > 0.0 ? zone / angle - 1.0 : 1.0,
+                                                     BF_TURN_UP,
+                                                     { 0 } });
+      if (angle <= 0.0)
+        lay_flat (fold, zone);
+      scene = bf_formed_scene_new (fold, &fold->formed, NULL);
+      asked = 2.0 * width * (100.0 + zone + 30.0);
+      g_assert_cmpfloat_with_epsilon (volume_of (scene), asked, 0.2);
+      bf_formed_fixture_free (fold);
+    }
+}
+
+static void
+add_cases (void)
+{
+  for (guint i = 0; i < bf_n_formed_fixtures; i++)
+    {
+      const BfFormedFixture *fixture = &bf_formed_fixtures[i];
+      g_autofree char *volume = g_strdup_printf ("/paint/formed-scene/volume/%s", fixture->name);
+      g_autofree char *sound = g_strdup_printf ("/paint/formed-scene/sound/%s", fixture->name);
+
+      g_test_add_data_func (volume, fixture, test_volume);
+      g_test_add_data_func (sound, fixture, test_sound);
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (mouth_cases); i++)
+    {
+      g_autofree char *path =
+          g_strdup_printf ("/paint/formed-scene/mouths/%s", mouth_cases[i].name);
+
+      g_test_add_data_func (path, &mouth_cases[i], test_mouths);
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+
+  add_cases ();
+  g_test_add_func ("/paint/formed-scene/strips", test_strips);
+  g_test_add_func ("/paint/formed-scene/rim-beside-bend", test_rim_beside_bend);
+  g_test_add_func ("/paint/formed-scene/hole", test_hole);
+  g_test_add_func ("/paint/formed-scene/repeated-point", test_repeated_point);
+  g_test_add_func ("/paint/formed-scene/opened-flat", test_opened_flat);
+  return g_test_run ();
+}
