@@ -11,7 +11,7 @@ import sys
 import tempfile
 import traceback
 
-PROGRAM = sys.argv[1]
+PROGRAM = os.path.abspath(sys.argv[1])
 SOURCE = pathlib.Path(sys.argv[2])
 EXAMPLES = sorted((SOURCE / 'data' / 'examples').glob('*.benchfold'))
 
@@ -34,7 +34,7 @@ def tray(**changes):
 
 
 def run(*arguments, folder=None, environment=None, stdout=subprocess.PIPE):
-    """The program run with no display. Its path may hold a wrapper's words before it."""
+    """The program run with no display."""
     env = {name: value for name, value in os.environ.items()
            if name not in ('DISPLAY', 'WAYLAND_DISPLAY')}
     env.update(environment or {})
