@@ -221,15 +221,14 @@ bf_template_draw_page (const BfTemplate *template, guint i, cairo_t *cr)
   g_return_if_fail (i < plan->pages->len && cr != NULL);
 
   cairo_save (cr);
+  cairo_set_tolerance (cr, CURVE_TOLERANCE);
+  cairo_save (cr);
   cairo_rectangle (cr, margin, margin, width, foot_top - margin);
   cairo_clip (cr);
-  cairo_set_tolerance (cr, CURVE_TOLERANCE);
   place_blank (plan, bf_template_plan_page (plan, i), cr);
   bf_template_draw_joins (template, i, cr);
   draw_blank (template, i, cr);
   cairo_restore (cr);
-
-  cairo_save (cr);
   cairo_translate (cr, margin, foot_top);
   bf_template_draw_foot (template, i, cr, width);
   cairo_restore (cr);
