@@ -22,7 +22,8 @@ G_DEFINE_FINAL_TYPE (BfMessage, bf_message, GTK_TYPE_WINDOW)
 static void
 answer (BfMessage *self, int number)
 {
-  BfMessageAnswered answered = g_steal_pointer (&self->answered);
+  BfMessageAnswered answered = self->answered;
+  self->answered = NULL;
   if (answered != NULL)
     answered (number, self->user_data);
 }

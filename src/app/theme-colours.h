@@ -8,3 +8,6 @@
 
 /* TRUE where words are light on a dark ground. */
 gboolean bf_theme_is_dark (GtkWidget *widget);
+
+/* The colour that words have there. */
+GdkRGBA bf_theme_words_colour (GtkWidget *widget);

@@ -5,17 +5,22 @@
 #include <glib/gi18n.h>
 
 #include "app/make-page.h"
+#include "app/recent-list.h"
+#include "app/settings.h"
 #include "app/shape-page.h"
+#include "app/start-page.h"
 
 struct _BfWindow
 {
   GtkApplicationWindow parent_instance;
   BfDocument *document;
   BfSurfaceView *view;
+  GSettings *settings; /* NULL where there are none */
 
   GtkStack *title_stack;
   GtkStack *outer_stack;
   GtkStack *page_stack;
+  BfStartPage *start_page;
   BfShapePage *shape_page;
   BfMakePage *make_page;
   GtkWidget *undo_button;
@@ -62,6 +67,20 @@ page_changed_cb (BfWindow *self)
 }
 
 static void
+made_cb (BfWindow *self, BfPart *part)
+{
+  bf_document_set_part (self->document, part, NULL);
+  bf_surface_view_fit (self->view);
+  gtk_widget_grab_focus (GTK_WIDGET (self->shape_page));
+}
+
+static void
+opened_cb (BfWindow *self, GFile *file)
+{
+  bf_window_open (self, file);
+}
+
+static void
 notice_close_cb (BfWindow *self)
 {
   gtk_revealer_set_reveal_child (self->notice_revealer, FALSE);
@@ -74,6 +93,7 @@ bf_window_dispose (GObject *object)
 
   g_clear_object (&self->document);
   g_clear_object (&self->view);
+  g_clear_object (&self->settings);
   G_OBJECT_CLASS (bf_window_parent_class)->dispose (object);
 }
 
@@ -83,6 +103,7 @@ bind_template (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, BfWindow, title_stack);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, outer_stack);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, page_stack);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, start_page);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, shape_page);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, make_page);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, undo_button);
@@ -90,6 +111,8 @@ bind_template (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, BfWindow, menu_button);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_revealer);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_label);
+  gtk_widget_class_bind_template_callback (widget_class, made_cb);
+  gtk_widget_class_bind_template_callback (widget_class, opened_cb);
   gtk_widget_class_bind_template_callback (widget_class, page_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, notice_close_cb);
 }
@@ -102,6 +125,7 @@ bf_window_class_init (BfWindowClass *klass)
   G_OBJECT_CLASS (klass)->dispose = bf_window_dispose;
   g_type_ensure (BF_TYPE_SHAPE_PAGE);
   g_type_ensure (BF_TYPE_MAKE_PAGE);
+  g_type_ensure (BF_TYPE_START_PAGE);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/benchfold/Benchfold/window.ui");
   bind_template (widget_class);
   bf_window_class_install_actions (widget_class);
@@ -114,6 +138,8 @@ bf_window_init (BfWindow *self)
 
   self->document = bf_document_new ();
   self->view = bf_surface_view_new ();
+  self->settings = bf_settings_new ();
+  bf_start_page_set_units (self->start_page, bf_settings_units (self->settings));
   bf_shape_page_set_document (self->shape_page, self->document, self->view);
   bf_make_page_set_document (self->make_page, self->document);
   g_signal_connect_object (self->document, "changed", G_CALLBACK (document_changed_cb), self,
@@ -150,6 +176,7 @@ bf_window_open (BfWindow *self, GFile *file)
   if (bf_document_load (self->document, file, &error))
     {
       notice_close_cb (self);
+      bf_recent_note (file);
       bf_surface_view_fit (self->view);
       return;
     }

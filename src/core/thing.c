@@ -3,6 +3,7 @@
 #include "core/thing.h"
 
 #include "core/defaults.h"
+#include "core/units.h"
 
 /* A shelf's front edge is turned down, so that it does not sag. */
 #define SHELF_LIP_MM 15.0
@@ -21,14 +22,22 @@ static const double first_sizes[BF_N_THINGS][BF_N_THING_SIZES] = {
   [BF_THING_BOX] = { 160, 100, 60 },
 };
 
+/* A size in mm that reads round: to a quarter of an inch, where those are the units. */
+static double
+round_size (double size_mm, BfUnits units)
+{
+  double quarter_mm = BF_MM_PER_INCH / 4.0;
+  return units == BF_UNITS_IN ? round (size_mm / quarter_mm) * quarter_mm : size_mm;
+}
+
 void
-bf_thing_sizes_init (BfThingSizes *sizes, BfThing thing)
+bf_thing_sizes_init (BfThingSizes *sizes, BfThing thing, BfUnits units)
 {
   g_return_if_fail (sizes != NULL && thing < BF_N_THINGS);
 
   for (guint i = 0; i < BF_N_THING_SIZES; i++)
     {
-      sizes->size_mm[i] = first_sizes[thing][i];
+      sizes->size_mm[i] = round_size (first_sizes[thing][i], units);
       sizes->kind[i] = BF_SIZE_OUTSIDE;
     }
 }
@@ -58,6 +67,13 @@ bf_thing_outside_mm (BfThing thing,
 {
   g_return_val_if_fail (thing < BF_N_THINGS && sizes != NULL && which < BF_N_THING_SIZES, NAN);
   return sizes->size_mm[which] + to_outside (thing, which, sizes->kind[which], thickness_mm);
+}
+
+gboolean
+bf_thing_has_inside (BfThing thing, BfThingSize which)
+{
+  g_return_val_if_fail (thing < BF_N_THINGS && which < BF_N_THING_SIZES, FALSE);
+  return n_thicknesses[thing][which] > 0;
 }
 
 void
@@ -122,7 +138,7 @@ add_flanges (BfPart *part, BfThing thing, double width_mm, double height_mm)
       break;
     case BF_THING_SHELF:
       add_flange (part, "back", 2, height_mm);
-      add_flange (part, "lip", 0, SHELF_LIP_MM)->turn = BF_TURN_DOWN;
+      add_flange (part, "lip", 0, round_size (SHELF_LIP_MM, part->units))->turn = BF_TURN_DOWN;
       break;
     case BF_THING_BOX:
       add_box (part, width_mm, height_mm);

@@ -42,14 +42,17 @@ typedef struct
   BfSizeKind kind[BF_N_THING_SIZES];
 } BfThingSizes;
 
-/* Sizes to begin with, all outside. */
-void bf_thing_sizes_init (BfThingSizes *sizes, BfThing thing);
+/* Sizes to begin with, all outside, round ones in those units. */
+void bf_thing_sizes_init (BfThingSizes *sizes, BfThing thing, BfUnits units);
 
 /* The size counted outside, in mm, where the metal is that thick. */
 double bf_thing_outside_mm (BfThing thing,
                             const BfThingSizes *sizes,
                             BfThingSize which,
                             double thickness_mm);
+
+/* Whether a size is another one when it is counted inside: not along a bend. */
+gboolean bf_thing_has_inside (BfThing thing, BfThingSize which);
 
 /* Counts a size another way: the number changes, the metal does not. */
 void bf_thing_set_kind (

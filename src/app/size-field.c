@@ -1,0 +1,291 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/size-field.h"
+
+#include <glib/gi18n.h>
+
+#include "core/units.h"
+
+struct _BfSizeField
+{
+  GtkEntry parent_instance;
+  BfSizeReading reading;
+  char *material; /* the reading's */
+  double size;
+  gboolean typing; /* the words are the person's, not the size's */
+  GtkWidget *hint; /* a popover with a label */
+  GtkWidget *hint_label;
+};
+
+G_DEFINE_FINAL_TYPE (BfSizeField, bf_size_field, GTK_TYPE_ENTRY)
+
+enum
+{
+  SIGNAL_SIZE_SET,
+  N_SIGNALS
+};
+static guint signals[N_SIGNALS];
+
+#define STEP_MM 1.0
+#define STEP_IN (BF_MM_PER_INCH / 16.0)
+#define STEP_DEG 1.0
+
+static void
+show_size (BfSizeField *self)
+{
+  g_autofree char *words = bf_size_words (self->size, &self->reading);
+
+  if (!g_str_equal (gtk_editable_get_text (GTK_EDITABLE (self)), words))
+    gtk_editable_set_text (GTK_EDITABLE (self), words);
+  self->typing = FALSE;
+  gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
+  gtk_popover_popdown (GTK_POPOVER (self->hint));
+}
+
+static gboolean
+parse (BfSizeField *self, double *size, GError **error)
+{
+  const char *words = gtk_editable_get_text (GTK_EDITABLE (self));
+  return bf_size_read (words, &self->reading, size, error);
+}
+
+/* What the words are taken for; NULL where they already read so. */
+static char *
+understood (BfSizeField *self, double size)
+{
+  g_autofree char *plain = bf_size_words (size, &self->reading);
+
+  if (self->reading.kind == BF_SIZE_FIELD_ANGLE ||
+      g_str_equal (plain, gtk_editable_get_text (GTK_EDITABLE (self))))
+    return NULL;
+  g_autofree char *words = bf_format_length (size, self->reading.units);
+  return g_strdup_printf ("= %s", words);
+}
+
+static void
+show_hint (BfSizeField *self, const char *words)
+{
+  if (words == NULL)
+    {
+      gtk_popover_popdown (GTK_POPOVER (self->hint));
+      return;
+    }
+  gtk_label_set_label (GTK_LABEL (self->hint_label), words);
+  gtk_popover_popup (GTK_POPOVER (self->hint));
+}
+
+/* While a person types, a fault is said only when it can't become a size any more; so it is said
+ * when they are done. */
+static void
+typed_cb (BfSizeField *self)
+{
+  double size;
+
+  if (!gtk_widget_has_focus (GTK_WIDGET (gtk_editable_get_delegate (GTK_EDITABLE (self)))))
+    return;
+  self->typing = TRUE;
+  gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
+  g_autofree char *words = parse (self, &size, NULL) ? understood (self, size) : NULL;
+  show_hint (self, words);
+}
+
+static void
+set_size (BfSizeField *self, double size, gboolean stepped)
+{
+  gboolean same = fabs (size - self->size) < 1e-9;
+
+  self->size = size;
+  show_size (self);
+  if (!same)
+    g_signal_emit (self, signals[SIGNAL_SIZE_SET], 0, size, stepped);
+}
+
+gboolean
+bf_size_field_commit (BfSizeField *self)
+{
+  g_return_val_if_fail (BF_IS_SIZE_FIELD (self), FALSE);
+
+  g_autoptr (GError) error = NULL;
+  double size;
+
+  if (!self->typing)
+    return TRUE;
+  if (parse (self, &size, &error))
+    {
+      set_size (self, size, FALSE);
+      return TRUE;
+    }
+  gtk_widget_add_css_class (GTK_WIDGET (self), "error");
+  show_hint (self, error->message);
+  return FALSE;
+}
+
+static void
+activate_cb (BfSizeField *self)
+{
+  if (bf_size_field_commit (self))
+    gtk_editable_select_region (GTK_EDITABLE (self), 0, -1);
+}
+
+/* A field that is left with words that are no size shows the old size again. */
+static void
+leave_cb (BfSizeField *self)
+{
+  double size;
+
+  if (self->typing && parse (self, &size, NULL))
+    set_size (self, size, FALSE);
+  else
+    show_size (self);
+  gtk_editable_select_region (GTK_EDITABLE (self), 0, 0);
+}
+
+static double
+step_of (const BfSizeField *self, GdkModifierType state)
+{
+  double step = self->reading.kind == BF_SIZE_FIELD_ANGLE ? STEP_DEG
+                : self->reading.units == BF_UNITS_IN      ? STEP_IN
+                                                          : STEP_MM;
+  if (self->reading.kind == BF_SIZE_FIELD_THICKNESS)
+    step /= 10.0;
+  return (state & GDK_SHIFT_MASK) != 0 ? 10.0 * step : step;
+}
+
+static void
+step (BfSizeField *self, double by)
+{
+  double size;
+
+  if (!parse (self, &size, NULL))
+    size = self->size;
+  size += by;
+  if (self->reading.kind == BF_SIZE_FIELD_ANGLE)
+    size = CLAMP (size, 1.0, 180.0);
+  if (size > 0.0)
+    set_size (self, size, TRUE);
+  gtk_editable_select_region (GTK_EDITABLE (self), 0, -1);
+}
+
+static gboolean
+key_pressed_cb (GtkEventControllerKey *controller,
+                guint key,
+                guint code,
+                GdkModifierType state,
+                gpointer user_data)
+{
+  BfSizeField *self = user_data;
+  (void)controller;
+  (void)code;
+
+  if (key == GDK_KEY_Up || key == GDK_KEY_KP_Up)
+    step (self, step_of (self, state));
+  else if (key == GDK_KEY_Down || key == GDK_KEY_KP_Down)
+    step (self, -step_of (self, state));
+  else if (key == GDK_KEY_Escape && self->typing)
+    show_size (self);
+  else
+    return GDK_EVENT_PROPAGATE;
+  return GDK_EVENT_STOP;
+}
+
+static void
+bf_size_field_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  GTK_WIDGET_CLASS (bf_size_field_parent_class)->size_allocate (widget, width, height, baseline);
+  gtk_popover_present (GTK_POPOVER (BF_SIZE_FIELD (widget)->hint));
+}
+
+static void
+bf_size_field_dispose (GObject *object)
+{
+  BfSizeField *self = BF_SIZE_FIELD (object);
+
+  g_clear_pointer (&self->hint, gtk_widget_unparent);
+  g_clear_pointer (&self->material, g_free);
+  G_OBJECT_CLASS (bf_size_field_parent_class)->dispose (object);
+}
+
+static void
+bf_size_field_class_init (BfSizeFieldClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = bf_size_field_dispose;
+  GTK_WIDGET_CLASS (klass)->size_allocate = bf_size_field_size_allocate;
+  signals[SIGNAL_SIZE_SET] =
+      g_signal_new ("size-set", BF_TYPE_SIZE_FIELD, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                    G_TYPE_NONE, 2, G_TYPE_DOUBLE, G_TYPE_BOOLEAN);
+}
+
+static void
+add_hint (BfSizeField *self)
+{
+  self->hint_label = gtk_label_new (NULL);
+  gtk_label_set_wrap (GTK_LABEL (self->hint_label), TRUE);
+  gtk_label_set_max_width_chars (GTK_LABEL (self->hint_label), 36);
+  self->hint = gtk_popover_new ();
+  gtk_popover_set_child (GTK_POPOVER (self->hint), self->hint_label);
+  gtk_popover_set_autohide (GTK_POPOVER (self->hint), FALSE);
+  gtk_popover_set_position (GTK_POPOVER (self->hint), GTK_POS_BOTTOM);
+  gtk_widget_set_can_focus (self->hint, FALSE);
+  gtk_widget_set_parent (self->hint, GTK_WIDGET (self));
+}
+
+static void
+bf_size_field_init (BfSizeField *self)
+{
+  GtkEventController *keys = gtk_event_controller_key_new ();
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+
+  self->size = 1.0;
+  gtk_editable_set_width_chars (GTK_EDITABLE (self), 6);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (self), 8);
+  gtk_editable_set_alignment (GTK_EDITABLE (self), 0.5F);
+  gtk_widget_add_css_class (GTK_WIDGET (self), "size");
+  add_hint (self);
+  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
+  g_signal_connect (keys, "key-pressed", G_CALLBACK (key_pressed_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), keys);
+  g_signal_connect_swapped (focus, "leave", G_CALLBACK (leave_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), focus);
+  g_signal_connect (self, "changed", G_CALLBACK (typed_cb), NULL);
+  g_signal_connect (self, "activate", G_CALLBACK (activate_cb), NULL);
+}
+
+GtkWidget *
+bf_size_field_new (BfSizeFieldKind kind, const char *name)
+{
+  BfSizeField *self = g_object_new (BF_TYPE_SIZE_FIELD, NULL);
+
+  self->reading.kind = kind;
+  bf_size_field_set_name (self, name);
+  return GTK_WIDGET (self);
+}
+
+void
+bf_size_field_set_name (BfSizeField *self, const char *name)
+{
+  g_return_if_fail (BF_IS_SIZE_FIELD (self));
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self), name);
+}
+
+void
+bf_size_field_show (BfSizeField *self, double size, BfUnits units, const char *material)
+{
+  g_return_if_fail (BF_IS_SIZE_FIELD (self));
+
+  self->size = size;
+  self->reading.units = units;
+  g_free (self->material);
+  self->material = g_strdup (material);
+  self->reading.material = self->material;
+  if (!self->typing)
+    show_size (self);
+}
+
+double
+bf_size_field_get_size (BfSizeField *self)
+{
+  g_return_val_if_fail (BF_IS_SIZE_FIELD (self), NAN);
+  return self->size;
+}

@@ -1,0 +1,31 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/part.h"
+
+/* What is typed for a size. */
+
+typedef enum
+{
+  BF_SIZE_FIELD_LENGTH,
+  BF_SIZE_FIELD_THICKNESS, /* a length that may be a gauge of the material */
+  BF_SIZE_FIELD_ANGLE,
+} BfSizeFieldKind;
+
+/* How the words are to be read. */
+typedef struct
+{
+  BfSizeFieldKind kind;
+  BfUnits units;        /* of a bare number */
+  const char *material; /* for a thickness; may be NULL */
+} BfSizeReading;
+
+/* Reads a length in mm that is more than 0, or an angle from 1 to 180 degrees. FALSE, with error
+ * set to a sentence that says what is wrong, where the words are none. */
+gboolean
+bf_size_read (const char *words, const BfSizeReading *reading, double *size, GError **error);
+
+/* The size as it is shown in a field, in the locale's decimal sign, without a unit but for the
+ * degree sign. Returns: (transfer full). */
+char *bf_size_words (double size, const BfSizeReading *reading) G_GNUC_WARN_UNUSED_RESULT;
