@@ -58,7 +58,19 @@ fail (GError **error, const char *format, ...)
   return FALSE;
 }
 
-/* Edges i and i + 1 share a point; they may not be nothing, nor run back over each other. */
+static gboolean
+check_points (const BfPart *part, GError **error)
+{
+  guint n = bf_part_n_points (part);
+
+  for (guint i = 0; i < n; i++)
+    if (bf_vec2_distance (bf_part_point (part, i), bf_part_point (part, i + 1)) < TOUCH_MM)
+      /* Translators: %u count the outline's points from 0. */
+      return fail (error, _ ("base.outline: points %u and %u are the same"), i, (i + 1) % n);
+  return TRUE;
+}
+
+/* Edges i and i + 1 share a point, but they may not run back over each other. */
 static gboolean
 check_neighbours (const BfPart *part, GError **error)
 {
@@ -69,9 +81,6 @@ check_neighbours (const BfPart *part, GError **error)
       BfVec2 a = bf_part_point (part, i), b = bf_part_point (part, i + 1);
       BfVec2 c = bf_part_point (part, i + 2);
 
-      if (bf_vec2_distance (a, b) < TOUCH_MM)
-        /* Translators: %u count the outline's points from 0. */
-        return fail (error, _ ("base.outline: points %u and %u are the same"), i, (i + 1) % n);
       if (distance_to_edge (c, a, b) < TOUCH_MM || distance_to_edge (a, b, c) < TOUCH_MM)
         /* Translators: %u count the outline's edges from 0. */
         return fail (error, _ ("base.outline: edges %u and %u lie on each other"), i, (i + 1) % n);
@@ -128,7 +137,7 @@ bf_part_check_outline (const BfPart *part, GError **error)
   n = bf_part_n_points (part);
   if (n < 3)
     return fail (error, _ ("base.outline: expected at least 3 points, found %u"), n);
-  if (!check_neighbours (part, error))
+  if (!check_points (part, error) || !check_neighbours (part, error))
     return FALSE;
   edges = sort_edges (part);
   for (guint i = 0; i < n; i++)
