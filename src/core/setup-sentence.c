@@ -142,8 +142,10 @@ bf_setup_sentence (const BfPart *part)
   g_autofree char *measure = bf_setup_phrase (part, BF_SETUP_MEASURE);
 
   if (part->cutting.by == BF_CUTTING_SERVICE)
+    /* Translators: the same sentence as above. */
     return g_strdup_printf (_ ("%s, cut by %s, bent %s, corners %s, sizes %s."), metal, cutting,
                             bending, joining, measure);
+  /* Translators: the same sentence as above. */
   return g_strdup_printf (_ ("%s, cut by me with %s, bent %s, corners %s, sizes %s."), metal,
                           cutting, bending, joining, measure);
 }

@@ -217,6 +217,7 @@ place_hole_notes (Placer *placer)
         continue;
       size = bf_format_length (radius_mm * 2.0, placer->style->units);
       if (bf_blank_is_drilled (placer->fold, radius_mm))
+        /* Translators: a drill of that size, "drill 6.5 mm". */
         place_drill_note (placer, g_strdup_printf (_ ("drill %s"), size), centre, radius_mm);
       else
         /* Translators: a round hole that is not drilled, and its diameter. */
