@@ -42,11 +42,13 @@ static gboolean
 fail_as (Scan *scan, BfPartError code, const char *where, const char *what)
 {
   guint line, column;
+  g_autofree char *words = g_strdup (what);
 
+  bf_flatten_controls (words);
   find_place (scan, where, &line, &column);
   /* Translators: a place in a file, and what is wrong there. */
   g_set_error (&scan->error, BF_PART_ERROR, (int)code, _ ("line %u, column %u: %s"), line, column,
-               what);
+               words);
   return FALSE;
 }
 
@@ -263,8 +265,6 @@ scan_member (Scan *scan, GHashTable *seen)
     {
       /* Translators: a member of a file's object, by name. */
       g_autofree char *what = g_strdup_printf (_ ("the member “%s” stands there twice"), key);
-
-      bf_flatten_controls (what);
       return fail (scan, where, what);
     }
   if (!skip_space (scan))

@@ -31,14 +31,6 @@ trim_zeros (char *number)
   return number;
 }
 
-static char *
-format_decimal (double value, int decimals)
-{
-  char *number = g_strdup_printf ("%.*f", decimals, value);
-
-  return decimals > 0 ? trim_zeros (number) : number;
-}
-
 /* "4 3/4" from 304 sixty-fourths. */
 static char *
 format_parts (guint64 parts, gboolean negative)
@@ -66,7 +58,7 @@ format_inches (double inches)
   double parts = round (fabs (inches) * PARTS_OF_INCH);
 
   if (fabs (fabs (inches) - parts / PARTS_OF_INCH) > FRACTION_TOLERANCE_IN)
-    return format_decimal (inches, 3);
+    return g_strdup_printf ("%.3f", inches);
   return format_parts ((guint64)parts, inches < 0.0);
 }
 
@@ -77,7 +69,7 @@ bf_format_number (double length_mm, BfUnits units)
     return g_strdup ("–");
   if (units == BF_UNITS_IN)
     return format_inches (length_mm / BF_MM_PER_INCH);
-  return format_decimal (length_mm, 1);
+  return trim_zeros (g_strdup_printf ("%.1f", length_mm));
 }
 
 char *
@@ -99,6 +91,6 @@ bf_format_angle (double angle_deg)
 
   if (!isfinite (angle_deg))
     return g_strdup ("–");
-  number = format_decimal (angle_deg, 1);
+  number = trim_zeros (g_strdup_printf ("%.1f", angle_deg));
   return g_strdup_printf ("%s°", number);
 }
