@@ -31,6 +31,14 @@ trim_zeros (char *number)
   return number;
 }
 
+char *
+bf_format_decimal (double value, int decimals)
+{
+  if (!isfinite (value))
+    return g_strdup ("–");
+  return trim_zeros (g_strdup_printf ("%.*f", decimals, value));
+}
+
 /* "4 3/4" from 304 sixty-fourths. */
 static char *
 format_parts (guint64 parts, gboolean negative)
@@ -69,7 +77,7 @@ bf_format_number (double length_mm, BfUnits units)
     return g_strdup ("–");
   if (units == BF_UNITS_IN)
     return format_inches (length_mm / BF_MM_PER_INCH);
-  return trim_zeros (g_strdup_printf ("%.1f", length_mm));
+  return bf_format_decimal (length_mm, 1);
 }
 
 char *
@@ -87,10 +95,9 @@ bf_format_length (double length_mm, BfUnits units)
 char *
 bf_format_angle (double angle_deg)
 {
-  g_autofree char *number = NULL;
+  g_autofree char *number = bf_format_decimal (angle_deg, 1);
 
   if (!isfinite (angle_deg))
-    return g_strdup ("–");
-  number = trim_zeros (g_strdup_printf ("%.1f", angle_deg));
+    return g_steal_pointer (&number);
   return g_strdup_printf ("%s°", number);
 }

@@ -18,3 +18,7 @@ char *bf_format_number (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESU
 
 /* An angle for people: "90°", "72.5°". angle in degrees. Returns: (transfer full). */
 char *bf_format_angle (double angle_deg) G_GNUC_WARN_UNUSED_RESULT;
+
+/* A number for people with that many decimals at most (1 to 9), in the locale's decimal sign; "–"
+ * where it is not finite. Returns: (transfer full). */
+char *bf_format_decimal (double value, int decimals) G_GNUC_WARN_UNUSED_RESULT;
