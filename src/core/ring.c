@@ -332,7 +332,7 @@ bf_ring_reverse (BfRing *ring)
   for (guint n = bf_ring_size (ring), i = 0; i < n; i++)
     {
       BfVertex vertex = { bf_ring_vertex (ring, n - i)->p,
-                          -bf_ring_vertex (ring, n - i - 1)->bulge };
+                          0.0 - bf_ring_vertex (ring, n - i - 1)->bulge };
       g_array_append_val (reversed, vertex);
     }
   g_array_unref (ring->vertices);

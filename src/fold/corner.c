@@ -28,8 +28,8 @@ other_side (BfSideName name)
   return name == BF_SIDE_END ? BF_SIDE_START : BF_SIDE_END;
 }
 
-static gboolean
-is_convex (const BfMeeting *meeting)
+gboolean
+bf_corner_is_convex (const BfMeeting *meeting)
 {
   return meeting->interior_rad < G_PI - 1e-6;
 }
@@ -227,7 +227,7 @@ static void
 trim_at_bisector (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 {
   BfFlap *flap = flap_of (layout, meeting, name);
-  gboolean convex = is_convex (meeting);
+  gboolean convex = bf_corner_is_convex (meeting);
   BfVec2 through = convex && meeting->has_crossing ? meeting->bend_crossing : meeting->vertex;
 
   bf_side_add (&flap->sides[name], 0.0, 0.0);
@@ -252,7 +252,7 @@ trim_convex (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 void
 bf_corner_trim (BfLayout *layout, const BfMeeting *meeting)
 {
-  gboolean by_planes = is_convex (meeting) && same_turn (layout, meeting);
+  gboolean by_planes = bf_corner_is_convex (meeting) && same_turn (layout, meeting);
 
   for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
     {
@@ -291,12 +291,15 @@ keep_from_mitre (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSid
 void
 bf_corner_mitre (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name)
 {
-  if (is_convex (meeting) && same_turn (layout, meeting))
+  if (bf_corner_is_convex (meeting) && same_turn (layout, meeting))
     {
       keep_from_mitre (layout, meeting, flap, name);
       return;
     }
   keep_from_upright_plane (layout, meeting, flap, name, meeting->vertex);
-  if (is_convex (meeting))
+  if (bf_corner_is_convex (meeting))
     bf_side_add (&flap->sides[name], 0.0, 0.0); /* one up, one down: nothing to close */
+  else
+    bf_side_keep_beyond_line (flap, name, towards (meeting, name), meeting->vertex,
+                              meeting->gap_mm / 2.0);
 }

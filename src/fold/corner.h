@@ -10,6 +10,9 @@
  * layout->meetings. The flaps on the base are placed. */
 void bf_corners_find (BfLayout *layout);
 
+/* FALSE at an inside corner, and where the two edges run on in one line. */
+gboolean bf_corner_is_convex (const BfMeeting *meeting);
+
 /* Trims both flanges of a meeting. */
 void bf_corner_trim (BfLayout *layout, const BfMeeting *meeting);
 

@@ -12,6 +12,9 @@
 #include "fold/reliefs.h"
 #include "fold/seams.h"
 
+/* How far from a relief's centre, in its diameters, the scraps that it makes may reach. */
+#define SCRAP_REACH 1.5
+
 /* ---- faces and bends ---------------------------------------------------------------------- */
 
 static void
@@ -162,6 +165,38 @@ measure_blank (BfFold *fold)
                                           material->density_kg_m3 * 1e-9;
 }
 
+/* TRUE where a loose piece is no more than what a relief parts from the metal beside it. */
+static gboolean
+is_relief_scrap (const BfFold *fold, const BfRing *piece)
+{
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    {
+      const BfRelief *relief = bf_fold_relief (fold, i);
+      double reach = SCRAP_REACH * relief->diameter_mm;
+      gboolean near = TRUE;
+
+      for (guint k = 0; k < bf_ring_size (piece) && near; k++)
+        near = bf_vec2_distance (bf_ring_vertex (piece, k)->p, relief->at) < reach;
+      if (near && bf_ring_area (piece) < relief->diameter_mm * relief->diameter_mm)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* What a relief parts from the metal beside it falls away and is no piece of the blank. */
+static void
+drop_scraps (BfFold *fold)
+{
+  BfBlank *blank = &fold->blank;
+
+  for (guint i = blank->n_outer; i-- > 1;)
+    if (is_relief_scrap (fold, bf_blank_ring (blank, i)))
+      {
+        g_ptr_array_remove_index (blank->rings, i);
+        blank->n_outer--;
+      }
+}
+
 static void
 make_blank (BfFold *fold)
 {
@@ -173,6 +208,7 @@ make_blank (BfFold *fold)
   for (guint i = 0; i < fold->openings->len; i++)
     g_ptr_array_add (tools, bf_fold_opening (fold, i)->ring);
   fold->blank.rings = bf_overlay_cut (outlines, tools, &fold->blank.n_outer);
+  drop_scraps (fold);
   measure_blank (fold);
 }
 

@@ -107,8 +107,9 @@ link_parents (BfLayout *layout)
     }
   for (guint i = 0; i < layout->n_flaps; i++)
     layout->flaps[i].depth = depth_of (layout, &layout->flaps[i]);
-  g_qsort_with_data (layout->order, (int)layout->n_flaps, sizeof *layout->order, compare_order,
-                     layout);
+  if (layout->n_flaps > 0)
+    g_qsort_with_data (layout->order, (int)layout->n_flaps, sizeof *layout->order, compare_order,
+                       layout);
 }
 
 BfLayout *
@@ -128,7 +129,8 @@ bf_layout_new (BfPart *part)
     layout->base_edges[i] = g_ptr_array_new ();
   for (guint i = 0; i < layout->n_flaps; i++)
     init_flap (layout, &layout->flaps[i], bf_part_flange (part, i));
-  qsort (layout->flaps, layout->n_flaps, sizeof *layout->flaps, compare_flaps);
+  if (layout->n_flaps > 0)
+    qsort (layout->flaps, layout->n_flaps, sizeof *layout->flaps, compare_flaps);
   link_parents (layout);
   return layout;
 }
@@ -385,7 +387,8 @@ root_of (const BfLayout *layout, const BfFlap *flap)
   return (int)(flap - layout->flaps);
 }
 
-/* A flange on a tip meets what hangs on the neighbour of the flange it stands on. */
+/* A flange on a tip meets what hangs on the neighbour of the flange it stands on; at an inside
+ * corner it meets the neighbour itself. */
 static void
 mitre_lip (BfLayout *layout, BfFlap *flap)
 {
@@ -399,7 +402,7 @@ mitre_lip (BfLayout *layout, BfFlap *flap)
       BfMeeting *meeting = i >= 0 ? bf_layout_meeting (layout, (guint)i) : NULL;
       int other = i < 0 ? -1 : name == BF_SIDE_END ? meeting->after : meeting->before;
 
-      if (other >= 0 && layout->flaps[other].on_tip != NULL)
+      if (other >= 0 && (layout->flaps[other].on_tip != NULL || !bf_corner_is_convex (meeting)))
         bf_corner_mitre (layout, meeting, flap, name);
     }
 }
