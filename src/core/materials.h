@@ -9,13 +9,13 @@
 
 typedef struct
 {
-  const char *id;           /* "mild-steel", as in the file */
-  const char *name;         /* for people, translated */
+  const char *id;   /* "mild-steel", as in the file */
+  const char *name; /* for people, translated */
   double density_kg_m3;
-  double yield_mpa;         /* 0.2 % proof strength where it has no yield point */
+  double yield_mpa; /* 0.2 % proof strength where it has no yield point */
   double tensile_mpa;
   double elastic_gpa;
-  double least_radius;      /* least inside radius as a multiple of thickness */
+  double least_radius; /* least inside radius as a multiple of thickness */
 } BfMaterial;
 
 /* The material of that id, or NULL where it is not known. Owned by the library. */
