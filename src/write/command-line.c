@@ -247,7 +247,9 @@ check_demo (const BfCommand *command, GError **error)
 static gboolean
 check_files (const BfCommand *command, GError **error)
 {
-  if (command->files->len == 0)
+  const char *first = command->files->len > 0 ? g_ptr_array_index (command->files, 0) : "";
+
+  if (first[0] == '\0')
     return refuse (error, "FILE", _ ("a part file must be named for outputs"));
   if (command->files->len > 1)
     return refuse (error, g_ptr_array_index (command->files, 1),

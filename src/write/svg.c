@@ -4,7 +4,8 @@
 
 #include "write/numbers.h"
 
-#define CAP_SHARE 0.72 /* of a common sans-serif font's size */
+/* Of a sans-serif font's size, at most: words come out no wider than was planned. */
+#define CAP_SHARE 0.74
 #define MARK_ARM_MM 2.0
 
 static void

@@ -13,6 +13,7 @@ static const Refusal refusals[] = {
   { "-r a", "-r: there is no such option (see benchfold --help)" },
   { "--reports a", "--reports: there is no such option (see benchfold --help)" },
   { "--report", "FILE: a part file must be named for outputs" },
+  { "--report ~", "FILE: a part file must be named for outputs" },
   { "--report a b", "b: outputs are of one FILE; run once for each" },
   { "--report --report a", "--report: must stand only once" },
   { "--report=yes a", "--report: takes no value" },

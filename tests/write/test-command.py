@@ -7,6 +7,7 @@ import json
 import os
 import re
 import stat
+import subprocess
 import sys
 
 import cases
@@ -201,6 +202,30 @@ def test_same_part_same_files(folder):
                          part).returncode == 0
     assert (folder / 'a.svg').read_bytes() == (folder / 'b.svg').read_bytes()
     assert (folder / 'a.dxf').read_bytes() == (folder / 'b.dxf').read_bytes()
+
+
+def test_a_locale_with_a_decimal_comma(folder):
+    """Words for people follow the locale; numbers in files never do."""
+    subprocess.run(['localedef', '-i', 'de_DE', '-f', 'UTF-8', folder / 'de_DE.UTF-8'],
+                   check=True, timeout=120, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+    part = cases.put(folder, cases.TRAY)
+    comma = {'LOCPATH': str(folder), 'LC_ALL': 'de_DE.UTF-8', 'LANGUAGE': 'C'}
+    found = {}
+    for name, environment in (('point', {}), ('comma', comma)):
+        paths = [folder / f'{name}.svg', folder / f'{name}.dxf']
+        result = cases.run('--report', '--pattern', paths[0], '--pattern', paths[1], part,
+                           environment=environment)
+        assert result.returncode == 0, result.stderr
+        found[name] = result.stdout, *(path.read_text(encoding='utf-8') for path in paths)
+    for point, with_comma in zip(found['point'], found['comma']):
+        assert without_word_sizes(point) == without_word_sizes(with_comma)
+    assert 'Mild steel 1.5 mm' in found['point'][1]
+    assert 'Mild steel 1,5 mm' in found['comma'][1]
+
+
+def without_word_sizes(text):
+    """The text without the decimal signs of sizes told to people, "1.5 mm"."""
+    return re.sub(r'(?<=\d)[.,](?=\d mm)', ' ', text)
 
 
 def test_names_that_look_like_options(folder):

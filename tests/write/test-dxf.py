@@ -59,26 +59,24 @@ def check(doc, report, scale=1.0):
     cases.near(outside - inside, area, 1e-6 * area)
 
 
+def check_extents(doc, report):
+    low, high = doc.header['$EXTMIN'], doc.header['$EXTMAX']
+    cases.near(high[0] - low[0], report['blank']['width'])
+    cases.near(high[1] - low[1], report['blank']['height'])
+    box = bbox.extents(doc.modelspace().query('*[layer=="cut-outside"]'), flatten=1e-4)
+    for found, wanted in zip((*box.extmin.vec2, *box.extmax.vec2), (*low[:2], *high[:2])):
+        cases.near(found, wanted, 1e-3)
+
+
 def test_examples(folder):
     for path in cases.EXAMPLES:
         doc, report = drawing(folder, path, '--units', 'mm')
         check(doc, report)
+        check_extents(doc, report)
         space = doc.modelspace()
         for turn in ('up', 'down'):
             lines = space.query(f'LINE[layer=="bend-{turn}"]')
             assert len(lines) == sum(bend['turn'] == turn for bend in report['bends'])
-
-
-def test_extents(folder):
-    for path in cases.EXAMPLES:
-        doc, report = drawing(folder, path, '--units', 'mm')
-        low, high = doc.header['$EXTMIN'], doc.header['$EXTMAX']
-        cases.near(high[0] - low[0], report['blank']['width'])
-        cases.near(high[1] - low[1], report['blank']['height'])
-        cuts = doc.modelspace().query('*[layer=="cut-outside"]')
-        box = bbox.extents(cuts, flatten=1e-4)
-        cases.near(box.extmin.x, low[0], 1e-3)
-        cases.near(box.extmax.y, high[1], 1e-3)
 
 
 def test_drawn_coordinates(folder):
