@@ -118,6 +118,7 @@ print_report (const char *report, GError **error)
 {
   if (fputs (report, stdout) >= 0 && fflush (stdout) == 0)
     return TRUE;
+  /* Translators: the system's reason ("No space left on device"). */
   g_set_error (error, BF_WRITE_ERROR, BF_WRITE_ERROR_FILE,
                _ ("the report could not be printed: %s"), g_strerror (errno));
   return FALSE;
