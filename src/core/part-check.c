@@ -37,8 +37,10 @@ collect_ids (const BfPart *part, GHashTable *ids, GError **error)
       const char *id = bf_part_flange (part, i)->id;
 
       if (*id == '\0')
+        /* Translators: %u counts flanges from 0. */
         return fail (error, _ ("flanges[%u].id: expected a name, found an empty text"), i);
       if (g_str_equal (id, "base"))
+        /* Translators: %u counts flanges from 0; "base" is a word of the file format. */
         return fail (error, _ ("flanges[%u].id: \"base\" is the base's own name"), i);
       if (!g_hash_table_insert (ids, (gpointer)id, GUINT_TO_POINTER (i + 1)))
         /* Translators: %u counts flanges from 0, %s is a flange's name. */
@@ -65,13 +67,17 @@ check_edge (const BfPart *part, guint i, GError **error)
   guint n = bf_part_n_points (part);
 
   if (on_base && flange->edge != BF_EDGE_INDEX)
+    /* Translators: which flange, counted from 0; the last edge of the base. */
     return fail (error,
                  _ ("flanges[%u].edge: expected the number of an edge of the base (0 to %u)"), i,
                  n - 1);
   if (on_base && flange->edge_index >= n)
+    /* Translators: which flange, counted from 0; how many edges; the last one; the one found. */
     return fail (error, _ ("flanges[%u].edge: the base has %u edges (0 to %u), found %u"), i, n,
                  n - 1, flange->edge_index);
   if (!on_base && flange->edge == BF_EDGE_INDEX)
+    /* Translators: which flange, counted from 0; the number found. Tip, start and end are words of
+     * the file format. */
     return fail (error, _ ("flanges[%u].edge: expected tip, start or end on a flange, found %u"), i,
                  flange->edge_index);
   return TRUE;
@@ -90,6 +96,7 @@ check_way_to_base (const BfPart *part, GHashTable *ids, guint *walks, guint firs
       at = find_id (ids, bf_part_flange (part, at - 1)->on);
     }
   if (at != 0 && walks[at - 1] == first + 1)
+    /* Translators: which flange, counted from 0; its name; the flange it hangs on. */
     return fail (error, _ ("flanges[%u].on: \"%s\" hangs on itself, by way of \"%s\""), at - 1,
                  bf_part_flange (part, at - 1)->id, bf_part_flange (part, at - 1)->on);
   return TRUE;
@@ -123,6 +130,7 @@ check_corner (
     return fail (error, _ ("%s.at: there are %u corners (0 to %u), found %u"), place, n_corners,
                  n_corners - 1, corner->at);
   if (!g_hash_table_add (seen, g_steal_pointer (&key)))
+    /* Translators: a place in the file. */
     return fail (error, _ ("%s.at: this corner stands there twice"), place);
   return TRUE;
 }

@@ -136,6 +136,7 @@ bf_part_check_outline (const BfPart *part, GError **error)
 
   n = bf_part_n_points (part);
   if (n < 3)
+    /* Translators: how many points there are. */
     return fail (error, _ ("base.outline: expected at least 3 points, found %u"), n);
   if (!check_points (part, error) || !check_neighbours (part, error))
     return FALSE;

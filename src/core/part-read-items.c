@@ -157,6 +157,7 @@ static BfOpening *
 read_opening (BfReader *reader, const BfPlace *place)
 {
   g_autofree char *words = bf_names_list (&bf_names_opening_shape);
+  /* Translators: the words that may stand at a place of a file, "mm, in". */
   g_autofree char *expected = g_strdup_printf (_ ("one of %s"), words);
   BfOpening *opening;
   int shape = BF_OPENING_ROUND;
