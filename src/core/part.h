@@ -293,5 +293,9 @@ bf_part_flange (const BfPart *part, guint i)
  * go with it. Does nothing to a base that already runs counter-clockwise. */
 void bf_part_make_counter_clockwise (BfPart *part);
 
-/* The part seen in a mirror (x becomes −x): same words, other hand. Returns: (transfer full). */
+/* The part seen in a mirror (x becomes −x): same words, other hand. Returns: (transfer full).
+ *
+ * Of both: an opening on a flange of the base is exact. On a flange that hangs on another flange it
+ * is measured along an edge that corners may trim, which only folding knows; there the edge is
+ * taken untrimmed, so such an opening moves by the trim where the two sides are trimmed unlike. */
 BfPart *bf_part_mirror (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
