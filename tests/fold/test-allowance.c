@@ -224,7 +224,7 @@ test_din_angles (void)
 {
   static const double table[][2] = { { 0.0, -0.325 },  { 30.0, 1.062 },  { 45.0, 1.756 },
                                      { 60.0, 2.450 },  { 90.0, 3.837 },  { 120.0, 1.844 },
-                                     { 135.0, 1.232 }, { 150.0, 0.756 }, { 165.0, 0.360 } };
+                                     { 135.0, 1.232 }, { 150.0, 0.756 }, { 165.0, 0.359 } };
 
   for (guint i = 0; i < G_N_ELEMENTS (table); i++)
     g_assert_cmpfloat_with_epsilon (din_v (table[i][0], 2.0, 2.0), table[i][1], 5.1e-4);
