@@ -37,6 +37,18 @@ compare_doubles (const void *a, const void *b)
   return (x > y) - (x < y);
 }
 
+/* Limits may cross three at a point, or be one line given twice: each w is kept once. */
+static guint
+drop_doubles (double *w, guint n)
+{
+  guint kept = 0;
+
+  for (guint i = 0; i < n; i++)
+    if (kept == 0 || w[i] - w[kept - 1] > BF_TOLERANCE_ZERO)
+      w[kept++] = w[i];
+  return kept;
+}
+
 /* Every w between 0 and to_mm at which two limits cross. */
 static guint
 crossings (const BfSide *side, double to_mm, double *w)
@@ -54,7 +66,7 @@ crossings (const BfSide *side, double to_mm, double *w)
           w[n++] = at;
       }
   qsort (w, n, sizeof *w, compare_doubles);
-  return n;
+  return drop_doubles (w, n);
 }
 
 /* Limits cross below the side as well as on it: only a true corner is a point of the side. */
