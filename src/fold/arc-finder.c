@@ -6,7 +6,7 @@
 
 /* Chords stray no further than this from their arc; what lies closer than this to an arc without
  * touching it may be joined to it. */
-#define SAGITTA_MM 0.002
+#define SAGITTA_MM 0.01
 
 /* A straight piece shorter than this gives no direction to extend it to an arc by. */
 #define SHORTEST_LINE_MM 1e-3

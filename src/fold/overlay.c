@@ -85,6 +85,50 @@ bf_overlay_is_simple (const BfRing *ring, BfVec2 *where)
   return simple;
 }
 
+static gboolean
+boxes_meet (const BfBox *a, const BfBox *b)
+{
+  return a->min.x <= b->max.x && b->min.x <= a->max.x && a->min.y <= b->max.y &&
+         b->min.y <= a->max.y;
+}
+
+static int
+compare_boxes (const void *a, const void *b)
+{
+  double x = ((const BfBox *)a)->min.x, y = ((const BfBox *)b)->min.x;
+  return (x > y) - (x < y);
+}
+
+/* TRUE where no two rings can touch, each lying in a box of its own. */
+static gboolean
+all_apart (const GPtrArray *rings)
+{
+  g_autofree BfBox *boxes = g_new (BfBox, MAX (rings->len, 1));
+
+  for (guint i = 0; i < rings->len; i++)
+    {
+      boxes[i] = bf_box_empty ();
+      bf_ring_extend_box (g_ptr_array_index (rings, i), &boxes[i]);
+    }
+  qsort (boxes, rings->len, sizeof *boxes, compare_boxes);
+  for (guint i = 0; i < rings->len; i++)
+    for (guint j = i + 1; j < rings->len && boxes[j].min.x <= boxes[i].max.x; j++)
+      if (boxes_meet (&boxes[i], &boxes[j]))
+        return FALSE;
+  return TRUE;
+}
+
+/* Simple rings that lie apart, as one geometry. */
+static GEOSGeometry *
+gathered (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrArray *rings)
+{
+  g_autofree GEOSGeometry **parts = g_new0 (GEOSGeometry *, MAX (rings->len, 1));
+
+  for (guint i = 0; i < rings->len; i++)
+    parts[i] = polygon_from_ring (geos, finder, g_ptr_array_index (rings, i));
+  return GEOSGeom_createCollection_r (geos, GEOS_MULTIPOLYGON, parts, rings->len);
+}
+
 /* All rings as one geometry without overlaps. */
 static GEOSGeometry *
 united (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrArray *rings)
@@ -209,7 +253,7 @@ outlines_less_holes (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrAr
       g_ptr_array_add (bf_ring_area (ring) < 0.0 ? holes : outer, ring);
     }
   if (outer->len == 1 && holes->len == 0)
-    return made_valid (geos, polygon_from_ring (geos, finder, g_ptr_array_index (outer, 0)));
+    return polygon_from_ring (geos, finder, g_ptr_array_index (outer, 0));
   solid = united (geos, finder, outer);
   voids = united (geos, finder, holes);
   left = GEOSDifferencePrec_r (geos, solid, voids, BF_TOLERANCE_SNAP_MM);
@@ -218,18 +262,34 @@ outlines_less_holes (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrAr
   return left;
 }
 
+/* What is left of the metal, or NULL where GEOS can't handle the cuts as they are. Takes them over.
+ */
+static GEOSGeometry *
+cut_away (GEOSContextHandle_t geos, const GEOSGeometry *metal, GEOSGeometry *cuts)
+{
+  GEOSGeometry *left = GEOSDifferencePrec_r (geos, metal, cuts, BF_TOLERANCE_SNAP_MM);
+
+  GEOSGeom_destroy_r (geos, cuts);
+  return left;
+}
+
 GPtrArray *
 bf_overlay_cut (const GPtrArray *outlines, const GPtrArray *tools, guint *n_outer)
 {
   GEOSContextHandle_t geos = open_geos ();
   g_autoptr (BfArcFinder) finder = bf_arc_finder_new ();
-  GEOSGeometry *metal = outlines_less_holes (geos, finder, outlines);
-  GEOSGeometry *cuts = united (geos, finder, tools);
-  GEOSGeometry *left = GEOSDifferencePrec_r (geos, metal, cuts, BF_TOLERANCE_SNAP_MM);
-  GPtrArray *rings = rings_from_geos (geos, finder, left, n_outer);
+  GEOSGeometry *metal = outlines_less_holes (geos, finder, outlines), *left = NULL;
+  GPtrArray *rings;
+
+  /* Tools that lie apart need no union, which costs more than the cut; one that crosses itself, as
+   * a drawn cut-out may, is mended by it. */
+  if (all_apart (tools))
+    left = cut_away (geos, metal, gathered (geos, finder, tools));
+  if (left == NULL)
+    left = cut_away (geos, metal, united (geos, finder, tools));
+  rings = rings_from_geos (geos, finder, left, n_outer);
 
   GEOSGeom_destroy_r (geos, metal);
-  GEOSGeom_destroy_r (geos, cuts);
   GEOSGeom_destroy_r (geos, left);
   GEOS_finish_r (geos);
   return rings;
