@@ -9,12 +9,16 @@
 #define SAGITTA_MM 0.01
 
 /* A straight piece shorter than this gives no direction to extend it to an arc by. */
-#define SHORTEST_LINE_MM 1e-3
+#define SHORTEST_LINE_MM 1e-5
 
+/* The overlay rounds the ends of a piece of a chord to its grid, so that they stray this far. */
+#define OFF_CHORD_MM (4.0 * BF_TOLERANCE_SNAP_MM)
+
+/* An arc's circle, and its chords: the first begins at the angle `from`, each turns by `step`. */
 typedef struct
 {
   BfVec2 centre;
-  double radius;
+  double radius, from, step;
 } Circle;
 
 /* A point that went into the overlay. circle: index of the circle it is a chord's end of, or −1;
@@ -85,7 +89,7 @@ flatten_arc (BfArcFinder *finder, const BfArc *arc, GArray *points)
 {
   double step = 2.0 * acos (CLAMP (1.0 - SAGITTA_MM / arc->radius, 0.5, 1.0));
   guint n = MAX (2, (guint)ceil (fabs (arc->sweep) / step));
-  Circle circle = { arc->centre, arc->radius };
+  Circle circle = { arc->centre, arc->radius, arc->from, arc->sweep / n };
   int index = (int)finder->circles->len;
 
   g_array_append_val (finder->circles, circle);
@@ -141,20 +145,37 @@ look_up (const BfArcFinder *finder, BfVec2 p)
   return found;
 }
 
-static double
-off_circle (const Circle *circle, BfVec2 p)
+static BfVec2
+chord_end (const Circle *circle, double i)
 {
-  return fabs (bf_vec2_distance (p, circle->centre) - circle->radius);
+  double a = circle->from + circle->step * i;
+  return bf_vec2 (circle->centre.x + circle->radius * cos (a),
+                  circle->centre.y + circle->radius * sin (a));
 }
 
+static double
+off_line (BfVec2 p, BfVec2 from, BfVec2 to)
+{
+  return fabs (bf_vec2_cross (bf_vec2_unit (bf_vec2_sub (to, from)), bf_vec2_sub (p, from)));
+}
+
+/* TRUE where a and b lie on one chord: the one below the middle between them. A line that merely
+ * runs close by an arc does not. */
 static gboolean
 is_chord_of (const Circle *circle, BfVec2 a, BfVec2 b)
 {
-  const double slack = SAGITTA_MM * 1.01 + 4.0 * BF_TOLERANCE_SNAP_MM;
-  BfVec2 middle = bf_vec2_scale (bf_vec2_add (a, b), 0.5);
+  BfVec2 middle = bf_vec2_sub (bf_vec2_scale (bf_vec2_add (a, b), 0.5), circle->centre);
+  double turned, i;
+  BfVec2 from, to;
 
-  return off_circle (circle, a) < slack && off_circle (circle, b) < slack &&
-         off_circle (circle, middle) < slack;
+  if (fabs (bf_vec2_length (middle) - circle->radius) > 2.0 * SAGITTA_MM)
+    return FALSE;
+  turned = (atan2 (middle.y, middle.x) - circle->from) / (2.0 * G_PI);
+  turned = (turned - floor (turned)) * 2.0 * G_PI;
+  i = floor ((circle->step < 0.0 ? turned - 2.0 * G_PI : turned) / circle->step);
+  from = chord_end (circle, i);
+  to = chord_end (circle, i + 1.0);
+  return off_line (a, from, to) < OFF_CHORD_MM && off_line (b, from, to) < OFF_CHORD_MM;
 }
 
 /* The circle whose chord leads from one point to the next, or −1. A chord's end that was known
@@ -281,6 +302,14 @@ add_arc (BfRing *ring, const Circle *circle, BfVec2 from, double sweep)
     }
 }
 
+/* Putting points where they truly are may leave a line without length. */
+static void
+add_line (BfRing *ring, BfVec2 from, BfVec2 to)
+{
+  if (bf_vec2_distance (from, to) > 2.0 * BF_TOLERANCE_SNAP_MM)
+    bf_ring_add (ring, from, 0.0);
+}
+
 /* A point at which the ring changes from one line or arc to another, to start from. */
 static guint
 first_joint (const GArray *points)
@@ -315,7 +344,7 @@ bf_arc_finder_restore (const BfArcFinder *finder, const BfVec2 *raw, guint n)
 
       if (leaving < 0)
         {
-          bf_ring_add (ring, at, 0.0);
+          add_line (ring, at, g_array_index (points, Point, (first + used + 1) % n).p);
           used++;
           continue;
         }
