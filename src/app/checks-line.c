@@ -90,6 +90,8 @@ changed_cb (BfChecksLine *self)
     return;
   g_autofree char *sentence = bf_checks_line_sentence (fold);
   gtk_menu_button_set_label (GTK_MENU_BUTTON (self->button), sentence);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->button), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  sentence, -1);
   gtk_widget_set_sensitive (self->button, fold->checks->len > 0);
   gboolean must = bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX) > 0;
   if (must)

@@ -139,6 +139,8 @@ bf_document_set_part (BfDocument *self, BfPart *part, GFile *file)
   g_return_if_fail (BF_IS_DOCUMENT (self) && part != NULL);
 
   start_history (self, part);
+  if (file == NULL)
+    bf_history_mark_unsaved (self->history);
   set_file (self, file);
   part_changed (self);
 }

@@ -34,10 +34,12 @@ char *bf_document_dup_title (BfDocument *self) G_GNUC_WARN_UNUSED_RESULT;
 /* TRUE where the part is not what stands in its file. */
 gboolean bf_document_is_changed (BfDocument *self);
 
-/* Starts anew with that part. file: where it stands, or NULL. */
+/* Starts anew with that part. file: where it stands, or NULL for one that stands nowhere yet, which
+ * counts as changed. */
 void bf_document_set_part (BfDocument *self, BfPart *part, GFile *file);
 
-/* Starts anew with a part that stands in no file yet, and counts as changed. */
+/* Starts anew with a part that is newer than what stands in that file (or in none, where file is
+ * NULL). */
 void bf_document_recover_part (BfDocument *self, BfPart *part, GFile *file);
 
 /* The part becomes another one. name: what was done, translated. merge_key: see

@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/children.h"
 #include "app/page-picture.h"
 #include "paint/template.h"
 
@@ -84,7 +85,7 @@ bf_make_page_dispose (GObject *object)
 
   g_clear_object (&self->document);
   g_clear_pointer (&self->shown, bf_fold_unref);
-  gtk_widget_dispose_template (GTK_WIDGET (self), BF_TYPE_MAKE_PAGE);
+  bf_widget_drop_children (GTK_WIDGET (self));
   G_OBJECT_CLASS (bf_make_page_parent_class)->dispose (object);
 }
 

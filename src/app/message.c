@@ -80,27 +80,30 @@ add_button (BfMessage *self, const char *label, int number, gboolean suggested)
 
 void
 bf_message_ask (GtkWindow *parent,
-                const char *title,
-                const char *detail,
-                const char *const *buttons,
+                const BfQuestion *question,
                 BfMessageAnswered answered,
                 gpointer user_data)
 {
-  g_return_if_fail (title != NULL && buttons != NULL && buttons[0] != NULL);
+  g_return_if_fail (question != NULL && question->title != NULL && question->buttons != NULL);
 
-  BfMessage *self = g_object_new (BF_TYPE_MESSAGE, "transient-for", parent, "title", title, NULL);
+  BfMessage *self =
+      g_object_new (BF_TYPE_MESSAGE, "transient-for", parent, "title", question->title, NULL);
+  const char *detail = question->detail;
+
   self->answered = answered;
   self->user_data = user_data;
-  gtk_label_set_label (self->title_label, title);
+  gtk_label_set_label (self->title_label, question->title);
   gtk_label_set_label (self->detail_label, detail != NULL ? detail : "");
   gtk_widget_set_visible (GTK_WIDGET (self->detail_label), detail != NULL);
-  for (int i = 0; buttons[i] != NULL; i++)
-    add_button (self, buttons[i], i, buttons[i + 1] == NULL);
+  for (int i = 0; question->buttons[i] != NULL; i++)
+    add_button (self, question->buttons[i], i, question->buttons[i + 1] == NULL);
   gtk_window_present (GTK_WINDOW (self));
 }
 
 void
 bf_message_show (GtkWindow *parent, const char *title, const char *detail)
 {
-  bf_message_ask (parent, title, detail, (const char *const[]){ _ ("_OK"), NULL }, NULL, NULL);
+  const char *const buttons[] = { _ ("_OK"), NULL };
+  BfQuestion question = { title, detail, buttons };
+  bf_message_ask (parent, &question, NULL, NULL);
 }

@@ -12,11 +12,16 @@ typedef void (*BfMessageAnswered) (int answer, gpointer user_data);
 /* Shows a message over parent. title: one sentence; detail: what to do about it, or NULL. */
 void bf_message_show (GtkWindow *parent, const char *title, const char *detail);
 
-/* Asks. buttons: NULL-terminated, translated, the safest first; the last is suggested and is what
- * Return presses. answered is called once. */
+typedef struct
+{
+  const char *title;          /* one sentence, translated */
+  const char *detail;         /* what it is about; NULL for nothing */
+  const char *const *buttons; /* NULL-terminated, translated, the safest first; the last is
+                               * suggested and is what Return presses */
+} BfQuestion;
+
+/* Asks. answered is called once. */
 void bf_message_ask (GtkWindow *parent,
-                     const char *title,
-                     const char *detail,
-                     const char *const *buttons,
+                     const BfQuestion *question,
                      BfMessageAnswered answered,
                      gpointer user_data);

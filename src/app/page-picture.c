@@ -52,6 +52,8 @@ bf_page_picture_new (const BfTemplate *template, guint page, int width_px)
   g_autofree char *words = g_strdup_printf (_ ("Page %s"), place.label);
 
   gtk_picture_set_alternative_text (GTK_PICTURE (picture), words);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (picture), GTK_ACCESSIBLE_PROPERTY_LABEL, words,
+                                  -1);
   gtk_picture_set_can_shrink (GTK_PICTURE (picture), TRUE);
   gtk_widget_set_size_request (picture, width_px,
                                (int)(width_px * place.height_mm / place.width_mm));

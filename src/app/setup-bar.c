@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/children.h"
 #include "app/line-layout.h"
 #include "app/setup-actions.h"
 #include "app/setup-menu.h"
@@ -77,8 +78,7 @@ build (BfSetupBar *self, const char *format)
   GtkWidget *child;
   g_autoptr (GArray) segments = bf_setup_segments (format);
 
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
-    gtk_widget_unparent (child);
+  bf_widget_drop_children (GTK_WIDGET (self));
   for (guint i = 0; i < segments->len; i++)
     {
       const BfSetupSegment *segment = &g_array_index (segments, BfSetupSegment, i);
@@ -124,10 +124,7 @@ static void
 bf_setup_bar_dispose (GObject *object)
 {
   BfSetupBar *self = BF_SETUP_BAR (object);
-  GtkWidget *child;
-
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
-    gtk_widget_unparent (child);
+  bf_widget_drop_children (GTK_WIDGET (self));
   g_clear_object (&self->document);
   G_OBJECT_CLASS (bf_setup_bar_parent_class)->dispose (object);
 }

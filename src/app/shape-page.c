@@ -3,6 +3,7 @@
 #include "app/shape-page.h"
 
 #include "app/checks-line.h"
+#include "app/children.h"
 #include "app/setup-bar.h"
 #include "app/surface.h"
 
@@ -31,7 +32,7 @@ bf_shape_page_dispose (GObject *object)
   BfShapePage *self = BF_SHAPE_PAGE (object);
 
   g_clear_object (&self->view);
-  gtk_widget_dispose_template (GTK_WIDGET (self), BF_TYPE_SHAPE_PAGE);
+  bf_widget_drop_children (GTK_WIDGET (self));
   G_OBJECT_CLASS (bf_shape_page_parent_class)->dispose (object);
 }
 

@@ -49,19 +49,6 @@ parse (BfSizeField *self, double *size, GError **error)
   return bf_size_read (words, &self->reading, size, error);
 }
 
-/* What the words are taken for; NULL where they already read so. */
-static char *
-understood (BfSizeField *self, double size)
-{
-  g_autofree char *plain = bf_size_words (size, &self->reading);
-
-  if (self->reading.kind == BF_SIZE_FIELD_ANGLE ||
-      g_str_equal (plain, gtk_editable_get_text (GTK_EDITABLE (self))))
-    return NULL;
-  g_autofree char *words = bf_format_length (size, self->reading.units);
-  return g_strdup_printf ("= %s", words);
-}
-
 static void
 show_hint (BfSizeField *self, const char *words)
 {
@@ -85,7 +72,9 @@ typed_cb (BfSizeField *self)
     return;
   self->typing = TRUE;
   gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
-  g_autofree char *words = parse (self, &size, NULL) ? understood (self, size) : NULL;
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (self));
+  g_autofree char *words =
+      parse (self, &size, NULL) ? bf_size_understood (text, size, &self->reading) : NULL;
   show_hint (self, words);
 }
 

@@ -36,6 +36,9 @@ static guint signals[N_SIGNALS];
 #define ROOM_Y_PX 120.0
 #define OFF_PX 26.0
 
+/* Where Tab stops: a field and a row of sketches for each size. */
+#define N_STOPS (2 * BF_N_THING_SIZES)
+
 static double
 thickness_mm (BfSizePage *self)
 {
@@ -239,6 +242,44 @@ bf_size_page_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     gtk_widget_snapshot_child (widget, self->boxes[i], snapshot);
 }
 
+/* Tab walks from size to size first, then along the sketches: most people type three numbers. */
+static GtkWidget *
+focus_stop (BfSizePage *self, int i)
+{
+  BfThingSizeBox *box = BF_THING_SIZE_BOX (self->boxes[i % BF_N_THING_SIZES]);
+  return i < BF_N_THING_SIZES ? GTK_WIDGET (bf_thing_size_box_get_field (box))
+                              : bf_thing_size_box_get_kinds (box);
+}
+
+/* The stop that has the focus; the one before the first, or after the last, where none has. */
+static int
+focused_stop (BfSizePage *self, int before)
+{
+  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (GTK_WIDGET (self)));
+  for (int i = 0; focus != NULL && i < N_STOPS; i++)
+    if (focus == focus_stop (self, i) || gtk_widget_is_ancestor (focus, focus_stop (self, i)))
+      return i;
+  return before;
+}
+
+static gboolean
+bf_size_page_focus (GtkWidget *widget, GtkDirectionType direction)
+{
+  BfSizePage *self = BF_SIZE_PAGE (widget);
+  gboolean forward = direction == GTK_DIR_TAB_FORWARD;
+
+  if (!forward && direction != GTK_DIR_TAB_BACKWARD)
+    return GTK_WIDGET_CLASS (bf_size_page_parent_class)->focus (widget, direction);
+  for (int i = focused_stop (self, forward ? -1 : N_STOPS); i < N_STOPS; i += forward ? 1 : -1)
+    {
+      if (i == -1 && !forward)
+        return FALSE;
+      if (i >= 0 && gtk_widget_child_focus (focus_stop (self, i), direction))
+        return TRUE;
+    }
+  return FALSE;
+}
+
 static void
 bf_size_page_dispose (GObject *object)
 {
@@ -261,6 +302,7 @@ bf_size_page_class_init (BfSizePageClass *klass)
   widget_class->size_allocate = bf_size_page_size_allocate;
   widget_class->measure = bf_size_page_measure;
   widget_class->snapshot = bf_size_page_snapshot;
+  widget_class->focus = bf_size_page_focus;
   gtk_widget_class_set_css_name (widget_class, "sizepage");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   signals[SIGNAL_CHANGED] = g_signal_new ("changed", BF_TYPE_SIZE_PAGE, G_SIGNAL_RUN_LAST, 0, NULL,

@@ -3,12 +3,11 @@
 #include "app/size-text.h"
 
 #include <glib/gi18n.h>
-#include <stdlib.h>
-#include <string.h>
 
+#include "core/length-entry.h"
 #include "core/units.h"
 
-#define BF_SIZE_ERROR (g_quark_from_static_string ("bf-size-error"))
+G_DEFINE_QUARK (bf - size - error - quark, bf_size_error)
 
 /* A number with either decimal sign and nothing behind it but that suffix. */
 static gboolean
@@ -29,7 +28,27 @@ read_angle (const char *words, double *angle_deg, GError **error)
 {
   if (read_number (words, "°", angle_deg) && *angle_deg >= 1.0 && *angle_deg <= 180.0)
     return TRUE;
-  g_set_error_literal (error, BF_SIZE_ERROR, 0, _ ("An angle is a number from 1 to 180."));
+  g_set_error_literal (error, BF_SIZE_ERROR, BF_SIZE_ERROR_ANGLE,
+                       _ ("An angle is a number from 1 to 180."));
+  return FALSE;
+}
+
+static gboolean
+read_length (const char *words, const BfSizeReading *reading, double *size, GError **error)
+{
+  gboolean thick = reading->kind == BF_SIZE_FIELD_THICKNESS;
+  BfLengthContext context = { reading->units, thick ? reading->material : NULL };
+  double length_mm;
+
+  if (!bf_length_parse (words, &context, &length_mm, error))
+    return FALSE;
+  if (length_mm > 0.0)
+    {
+      *size = length_mm;
+      return TRUE;
+    }
+  g_set_error_literal (error, BF_SIZE_ERROR, BF_SIZE_ERROR_NOTHING,
+                       _ ("A size has to be more than nothing."));
   return FALSE;
 }
 
@@ -40,13 +59,18 @@ bf_size_read (const char *words, const BfSizeReading *reading, double *size, GEr
 
   if (reading->kind == BF_SIZE_FIELD_ANGLE)
     return read_angle (words, size, error);
-  if (read_number (words, "mm", size) && *size > 0.0)
-    {
-      *size *= reading->units == BF_UNITS_IN ? BF_MM_PER_INCH : 1.0;
-      return TRUE;
-    }
-  g_set_error_literal (error, BF_SIZE_ERROR, 0, _ ("This is no length."));
-  return FALSE;
+  return read_length (words, reading, size, error);
+}
+
+char *
+bf_size_understood (const char *words, double size, const BfSizeReading *reading)
+{
+  g_return_val_if_fail (words != NULL && reading != NULL, NULL);
+
+  g_autofree char *plain = bf_size_words (size, reading);
+  if (reading->kind == BF_SIZE_FIELD_ANGLE || g_str_equal (plain, words))
+    return NULL;
+  return bf_length_understood (size, reading->units);
 }
 
 char *

@@ -13,6 +13,15 @@ typedef enum
   BF_SIZE_FIELD_ANGLE,
 } BfSizeFieldKind;
 
+typedef enum
+{
+  BF_SIZE_ERROR_ANGLE,   /* no angle, or one that no bend can have */
+  BF_SIZE_ERROR_NOTHING, /* a length of nothing or less */
+} BfSizeError;
+
+#define BF_SIZE_ERROR (bf_size_error_quark ())
+GQuark bf_size_error_quark (void);
+
 /* How the words are to be read. */
 typedef struct
 {
@@ -21,11 +30,18 @@ typedef struct
   const char *material; /* for a thickness; may be NULL */
 } BfSizeReading;
 
-/* Reads a length in mm that is more than 0, or an angle from 1 to 180 degrees. FALSE, with error
- * set to a sentence that says what is wrong, where the words are none. */
+/* Reads a length in mm that is more than 0 (core/length-entry.h), or an angle from 1 to 180
+ * degrees. FALSE, with error set to a sentence that says what is wrong, where the words are
+ * none. */
 gboolean
 bf_size_read (const char *words, const BfSizeReading *reading, double *size, GError **error);
 
 /* The size as it is shown in a field, in the locale's decimal sign, without a unit but for the
  * degree sign. Returns: (transfer full). */
 char *bf_size_words (double size, const BfSizeReading *reading) G_GNUC_WARN_UNUSED_RESULT;
+
+/* What those words were taken for ("= 66.667 mm"); NULL where they read so anyway.
+ * Returns: (transfer full). */
+char *bf_size_understood (const char *words,
+                          double size,
+                          const BfSizeReading *reading) G_GNUC_WARN_UNUSED_RESULT;

@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/children.h"
 #include "app/document.h"
 #include "app/recent-list.h"
 #include "app/setup-bar.h"
@@ -116,7 +117,7 @@ bf_start_page_dispose (GObject *object)
   BfStartPage *self = BF_START_PAGE (object);
 
   g_clear_object (&self->setup);
-  gtk_widget_dispose_template (GTK_WIDGET (self), BF_TYPE_START_PAGE);
+  bf_widget_drop_children (GTK_WIDGET (self));
   G_OBJECT_CLASS (bf_start_page_parent_class)->dispose (object);
 }
 

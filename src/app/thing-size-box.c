@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/children.h"
 #include "app/jaw-picture.h"
 
 #define N_KINDS 3
@@ -47,9 +48,7 @@ kind_toggled_cb (BfThingSizeBox *self, GtkToggleButton *button)
 static void
 bf_thing_size_box_dispose (GObject *object)
 {
-  GtkWidget *child;
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (object))) != NULL)
-    gtk_widget_unparent (child);
+  bf_widget_drop_children (GTK_WIDGET (object));
   G_OBJECT_CLASS (bf_thing_size_box_parent_class)->dispose (object);
 }
 
@@ -142,4 +141,11 @@ bf_thing_size_box_get_field (BfThingSizeBox *self)
 {
   g_return_val_if_fail (BF_IS_THING_SIZE_BOX (self), NULL);
   return BF_SIZE_FIELD (self->field);
+}
+
+GtkWidget *
+bf_thing_size_box_get_kinds (BfThingSizeBox *self)
+{
+  g_return_val_if_fail (BF_IS_THING_SIZE_BOX (self), NULL);
+  return self->kinds_box;
 }

@@ -23,6 +23,8 @@ GtkWidget *bf_thing_size_box_new (void);
 void bf_thing_size_box_show (BfThingSizeBox *self, double size_mm, BfSizeKind kind, BfUnits units);
 void bf_thing_size_box_set_name (BfThingSizeBox *self, const char *name, gboolean counts);
 
+/* The field, and the row of sketches. */
 BfSizeField *bf_thing_size_box_get_field (BfThingSizeBox *self);
+GtkWidget *bf_thing_size_box_get_kinds (BfThingSizeBox *self);
 
 G_END_DECLS

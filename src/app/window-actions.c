@@ -92,6 +92,15 @@ save_over_cb (int answer, gpointer user_data)
 }
 
 static void
+ask_before_saving_over (BfWindow *self)
+{
+  const char *const buttons[] = { _ ("Save _anyway"), _ ("Save _beside it…"), NULL };
+  BfQuestion question = { _ ("Another program has changed this file"),
+                          _ ("Saving here would take the other changes away."), buttons };
+  bf_message_ask (GTK_WINDOW (self), &question, save_over_cb, g_object_ref (self));
+}
+
+static void
 save_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   BfDocument *document = bf_window_get_document (BF_WINDOW (widget));
@@ -101,10 +110,7 @@ save_action (GtkWidget *widget, const char *name, GVariant *parameter)
   else if (!bf_document_file_is_foreign (document))
     save_to (BF_WINDOW (widget), NULL);
   else
-    bf_message_ask (GTK_WINDOW (widget), _ ("Another program has changed this file"),
-                    _ ("Saving here would take the other changes away."),
-                    (const char *const[]){ _ ("Save _anyway"), _ ("Save _beside it…"), NULL },
-                    save_over_cb, g_object_ref (widget));
+    ask_before_saving_over (BF_WINDOW (widget));
 }
 
 static void

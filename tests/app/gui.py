@@ -1,0 +1,174 @@
+# SPDX-FileCopyrightText: Benchfold contributors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The window driven as a person drives it: keys and pointer by xdotool, names and roles by AT-SPI."""
+
+import os
+import pathlib
+import re
+import subprocess
+import sys
+import tempfile
+import time
+import traceback
+
+import pyatspi
+
+PATIENCE_S = 15  # how long anything may take to show, on a slow machine and under a sanitizer
+
+
+def until(what, condition):
+    """Waits until condition gives something, and gives that back."""
+    end = time.monotonic() + PATIENCE_S
+    while time.monotonic() < end:
+        try:
+            found = condition()
+        except Exception:  # what is looked at may go while it is looked at
+            found = None
+        if found:
+            return found
+        time.sleep(0.05)
+    raise AssertionError(f'waited in vain for {what}')
+
+
+def walk(node):
+    yield node
+    for child in node:
+        if child is not None:
+            yield from walk(child)
+
+
+def has_room(node):
+    box = node.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
+    return box.width > 0 and box.height > 0
+
+
+def xdo(*words):
+    subprocess.run(['xdotool', *map(str, words)], check=True)
+
+
+class App:
+    """One run of the program."""
+
+    def __init__(self, program, *args, env=None):
+        self.log = tempfile.NamedTemporaryFile('w+', suffix='.log')
+        environment = {key: value for key, value in os.environ.items() if key != 'GTK_A11Y'}
+        self.process = subprocess.Popen([program, *map(str, args)], stderr=self.log,
+                                        env={**environment, **(env or {})})
+        self.node = until('the program on the bus', self._on_the_bus)
+        until('its window', lambda: self.find('frame'))
+        self.window = until('its window on the display', self._on_the_display)
+        xdo('windowfocus', '--sync', self.window)
+
+    def _on_the_bus(self):
+        return next(app for app in pyatspi.Registry.getDesktop(0)
+                    if app and app.get_process_id() == self.process.pid)
+
+    def _on_the_display(self):
+        found = subprocess.run(['xdotool', 'search', '--onlyvisible', '--pid',
+                                str(self.process.pid)], stdout=subprocess.PIPE, text=True)
+        return found.stdout.split()[-1]
+
+    def all(self, role=None, name=None):
+        return [node for node in walk(self.node)
+                if (role is None or node.getRoleName() == role)
+                and (name is None or re.fullmatch(name, node.name))]
+
+    def find(self, role=None, name=None):
+        return next((node for node in self.all(role, name)), None)
+
+    def wait(self, role, name):
+        return until(f'{role} “{name}”', lambda: self.find(role, name))
+
+    def shown(self, role, name):
+        """As wait, but for what has been given room, not only made."""
+        return until(f'{role} “{name}” to be seen', lambda: next(
+            node for node in self.all(role, name) if has_room(node)))
+
+    def title(self):
+        return self.find('frame').name
+
+    def run(self, action):
+        """Runs one of the window's actions; False where it cannot be run now."""
+        actions = self.find('frame').queryAction()
+        names = [actions.getName(i) for i in range(actions.nActions)]
+        return action in names and actions.doAction(names.index(action))
+
+    def can(self, action):
+        actions = self.find('frame').queryAction()
+        return action in [actions.getName(i) for i in range(actions.nActions)]
+
+    def key(self, *keys):
+        xdo('key', '--delay', '40', *keys)
+
+    def type(self, words):
+        xdo('type', '--delay', '15', words)
+
+    def click(self, node):
+        box = node.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
+        place = subprocess.run(['xdotool', 'getwindowgeometry', '--shell', self.window],
+                               stdout=subprocess.PIPE, text=True, check=True).stdout
+        origin = dict(line.split('=') for line in place.split())
+        # Without a compositor the window has a border of its own that the bus does not count.
+        xdo('mousemove', '--sync', int(origin['X']) + box.x + box.width // 2 + 5,
+            int(origin['Y']) + box.y + box.height // 2 + 5, 'click', 1)
+
+    def text(self, node):
+        content = node.queryText()
+        return content.getText(0, content.characterCount)
+
+    def save_as(self, path):
+        """Saves to that path through the toolkit's own file dialogue."""
+        self.key('ctrl+shift+s')
+        self.dialogue('Save the part')
+        self.key('ctrl+a')
+        self.type(str(path))
+        self.key('Return')
+        until(f'{path} to be written', path.exists)
+        until('the part to count as saved', lambda: 'not saved' not in self.title())
+
+    def dialogue(self, title):
+        """Waits for a window of that title and gives it the focus."""
+        window = until(f'the window {title}', lambda: subprocess.run(
+            ['xdotool', 'search', '--onlyvisible', '--name', f'^{title}$'],
+            stdout=subprocess.PIPE, text=True).stdout.split()[-1])
+        xdo('windowfocus', '--sync', window)
+
+    def end(self):
+        """Ends the program by its own key, and fails where it said something on its way."""
+        self.key('ctrl+q')
+        self.process.wait(PATIENCE_S)
+        self.log.seek(0)
+        said = [line for line in self.log if re.search(r'CRITICAL|WARNING|ERROR', line)]
+        assert not said, said[:3]
+        assert self.process.returncode == 0, self.process.returncode
+
+    def __enter__(self):
+        return self
+
+    def __exit__(self, kind, value, trace):
+        if self.process.poll() is None:
+            if kind is None:
+                self.end()
+            else:
+                self.process.kill()
+                self.process.wait()
+
+
+def main(tests):
+    """tests: functions of (program, folder). sys.argv: the program. Reports in TAP."""
+    # What a bus and its helpers print goes elsewhere (see run-gui), this alone is the report.
+    sys.stdout = os.fdopen(int(os.environ.get('BENCHFOLD_TAP_FD', '1')), 'w')
+    failed = False
+    print(f'1..{len(tests)}', flush=True)
+    for number, test in enumerate(tests, 1):
+        name = test.__name__.replace('_', ' ')
+        with tempfile.TemporaryDirectory() as folder:
+            try:
+                test(sys.argv[1], pathlib.Path(folder))
+                print(f'ok {number} {name}', flush=True)
+            except Exception:
+                failed = True
+                print(f'not ok {number} {name}')
+                for line in traceback.format_exc().splitlines():
+                    print(f'# {line}', flush=True)
+    sys.exit(1 if failed else 0)
