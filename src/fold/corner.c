@@ -41,17 +41,23 @@ same_turn (const BfLayout *layout, const BfMeeting *meeting)
          flap_of (layout, meeting, BF_SIDE_START)->flange->turn;
 }
 
-/* Crossing of the lines n · (x − vertex) = offset. FALSE where they are parallel. */
-static gboolean
-cross_offsets (
-    const BfMeeting *meeting, BfVec2 n1, double offset1, BfVec2 n2, double offset2, BfVec2 *out)
+/* A line along a flap's edge, moved outward by v: n · (x − vertex) = v. */
+typedef struct
 {
-  double det = bf_vec2_cross (n1, n2);
+  BfVec2 n;
+  double v;
+} EdgeLine;
+
+/* Crossing of two lines at a vertex. FALSE where they are parallel. */
+static gboolean
+cross_lines (BfVec2 vertex, EdgeLine a, EdgeLine b, BfVec2 *out)
+{
+  double det = bf_vec2_cross (a.n, b.n);
 
   if (fabs (det) < 1e-6)
     return FALSE;
-  out->x = meeting->vertex.x + (offset1 * n2.y - offset2 * n1.y) / det;
-  out->y = meeting->vertex.y + (n1.x * offset2 - n2.x * offset1) / det;
+  out->x = vertex.x + (a.v * b.n.y - b.v * a.n.y) / det;
+  out->y = vertex.y + (a.n.x * b.v - b.n.x * a.v) / det;
   return TRUE;
 }
 
@@ -60,13 +66,13 @@ fill_crossings (const BfLayout *layout, BfMeeting *meeting)
 {
   const BfFlap *a = flap_of (layout, meeting, BF_SIDE_END);
   const BfFlap *b = flap_of (layout, meeting, BF_SIDE_START);
-  double tangent_a = -a->sums.setback_mm, tangent_b = -b->sums.setback_mm;
+  EdgeLine tangent_a = { a->edge_n, -a->sums.setback_mm };
+  EdgeLine tangent_b = { b->edge_n, -b->sums.setback_mm };
+  EdgeLine bend_a = { a->edge_n, bf_flap_bend_v (a) }, bend_b = { b->edge_n, bf_flap_bend_v (b) };
 
   meeting->has_crossing =
-      cross_offsets (meeting, a->edge_n, tangent_a, b->edge_n, tangent_b,
-                     &meeting->tangent_crossing) &&
-      cross_offsets (meeting, a->edge_n, tangent_a + a->sums.allowance_mm / 2.0, b->edge_n,
-                     tangent_b + b->sums.allowance_mm / 2.0, &meeting->bend_crossing);
+      cross_lines (meeting->vertex, tangent_a, tangent_b, &meeting->tangent_crossing) &&
+      cross_lines (meeting->vertex, bend_a, bend_b, &meeting->bend_crossing);
 }
 
 /* TRUE where the flap stands so far along its edge from the corner that the other flange can be

@@ -11,19 +11,14 @@ static const BfPose base_pose = {
 
 /* How a flap's bend stands at a fraction of its angle: the zone keeps its width, so that its
  * radius grows as it opens. */
-typedef struct
-{
-  double angle_rad, radius_mm;
-} Turned;
-
-static Turned
+static BfTurned
 turned (const BfLayout *layout, const BfFlap *flap, double fraction)
 {
   double angle = MAX (flap->angle_rad * fraction, FLATTEST_RAD);
 
   if (fraction >= 1.0)
-    return (Turned){ flap->angle_rad, flap->radius_mm };
-  return (Turned){ angle, flap->sums.allowance_mm / angle - flap->sums.k * layout->thickness_mm };
+    return (BfTurned){ flap->angle_rad, flap->radius_mm };
+  return (BfTurned){ angle, flap->sums.allowance_mm / angle - flap->sums.k * layout->thickness_mm };
 }
 
 static BfVec3
@@ -54,7 +49,7 @@ flap_slab (const BfFlap *flap, guint face, const BfPose *pose)
 }
 
 static BfSolid
-flap_sector (const BfFlap *flap, guint face, const BfPose *parent, Turned turn)
+flap_sector (const BfFlap *flap, guint face, const BfPose *parent, BfTurned turn)
 {
   double end = bf_flap_zone_u (flap, BF_SIDE_END), start = bf_flap_zone_u (flap, BF_SIDE_START);
   BfVec2 foot = bf_vec2_along (bf_vec2_along (flap->edge_start, flap->edge_e, end), flap->edge_n,
@@ -84,11 +79,11 @@ bf_formed_build (const BfLayout *layout, double fraction, BfFormed *formed)
       guint i = layout->order[k];
       const BfFlap *flap = &layout->flaps[i];
       const BfPose *parent = flap->parent >= 0 ? &poses[flap->parent] : &base_pose;
-      Turned turn = turned (layout, flap, CLAMP (fraction, 0.0, 1.0));
+      BfTurned turn = turned (layout, flap, CLAMP (fraction, 0.0, 1.0));
 
       if (!flap->placed)
         continue;
-      bf_flap_pose (layout, flap, parent, turn.angle_rad, turn.radius_mm, &poses[i]);
+      bf_flap_pose (layout, flap, parent, turn, &poses[i]);
       solid = flap_sector (flap, i + 1, parent, turn);
       g_array_append_val (formed->solids, solid);
       solid = flap_slab (flap, i + 1, &poses[i]);

@@ -183,8 +183,8 @@ bf_flap_pose (const BfLayout *layout,
   BfVec3 tangent = bf_vec3_add (on->origin, pose_vector (on, foot));
   BfVec3 n = pose_vector (on, flap->edge_n);
   double sign = flap->flange->turn == BF_TURN_UP ? 1.0 : -1.0;
-  double r = sign > 0.0 ? radius_mm : radius_mm + layout->thickness_mm;
-  double sine = sin (angle_rad), cosine = cos (angle_rad);
+  double r = sign > 0.0 ? turned.radius_mm : turned.radius_mm + layout->thickness_mm;
+  double sine = sin (turned.angle_rad), cosine = cos (turned.angle_rad);
 
   pose->e = pose_vector (on, flap->edge_e);
   pose->d = bf_vec3_along (bf_vec3_scale (n, cosine), on->m, sign * sine);
@@ -258,8 +258,8 @@ bf_layout_place (BfLayout *layout, BfFlap *flap)
     return;
 
   place_in_flat (layout, flap);
-  bf_flap_pose (layout, flap, parent != NULL ? &parent->pose : NULL, flap->angle_rad,
-                flap->radius_mm, &flap->pose);
+  bf_flap_pose (layout, flap, parent != NULL ? &parent->pose : NULL,
+                (BfTurned){ flap->angle_rad, flap->radius_mm }, &flap->pose);
 }
 
 /* ---- sides ------------------------------------------------------------------------------- */

@@ -113,13 +113,18 @@ void bf_layout_unfold (BfLayout *layout);
  * settled. */
 void bf_layout_place (BfLayout *layout, BfFlap *flap);
 
-/* The pose a flap has when its bend is turned by angle_rad at inside radius radius_mm, its parent
- * standing at parent (NULL: the base, lying flat). */
+/* How far a bend is turned, and at what inside radius. */
+typedef struct
+{
+  double angle_rad, radius_mm;
+} BfTurned;
+
+/* The pose a flap has when its bend is turned so, its parent standing at parent (NULL: the base,
+ * lying flat). */
 void bf_flap_pose (const BfLayout *layout,
                    const BfFlap *flap,
                    const BfPose *parent,
-                   double angle_rad,
-                   double radius_mm,
+                   BfTurned turned,
                    BfPose *pose);
 
 /* A point of the flap's own coordinates in the blank. */
