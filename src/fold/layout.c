@@ -171,12 +171,8 @@ pose_vector (const BfPose *pose, BfVec2 v)
 }
 
 void
-bf_flap_pose (const BfLayout *layout,
-              const BfFlap *flap,
-              const BfPose *parent,
-              double angle_rad,
-              double radius_mm,
-              BfPose *pose)
+bf_flap_pose (
+    const BfLayout *layout, const BfFlap *flap, const BfPose *parent, BfTurned turned, BfPose *pose)
 {
   const BfPose *on = parent != NULL ? parent : &base_pose;
   BfVec2 foot = bf_vec2_along (flap->edge_start, flap->edge_n, -flap->sums.setback_mm);
