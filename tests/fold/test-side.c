@@ -157,7 +157,8 @@ zone_point (const Fixture *f, BfSideName name, double q, double share, gboolean 
   BfPose pose;
   BfVec3 p;
 
-  bf_flap_pose (f->layout, f->flap, NULL, f->flap->angle_rad * share, f->flap->radius_mm, &pose);
+  bf_flap_pose (f->layout, f->flap, NULL,
+                (BfTurned){ f->flap->angle_rad * share, f->flap->radius_mm }, &pose);
   p = bf_vec3_along (pose.origin, pose.e, bf_flap_u (f->flap, name, q));
   return other_face ? bf_vec3_along (p, pose.m, -f->layout->thickness_mm) : p;
 }
