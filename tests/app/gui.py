@@ -56,9 +56,16 @@ class App:
         # are looked for by the tests that run in one process, without it.
         options = environment.get('ASAN_OPTIONS', '')
         environment['ASAN_OPTIONS'] = ':'.join(filter(None, [options, 'detect_leaks=0']))
-        self.process = subprocess.Popen([program, *map(str, args)], stderr=self.log,
-                                        env={**environment, **(env or {})})
-        self.node = until('the program on the bus', self._on_the_bus)
+        command = [program, *map(str, args)]
+        self._start(command, {**environment, **(env or {})})
+        try:
+            self.node = until('the program on the bus', self._on_the_bus)
+        except AssertionError:
+            # The very first program may be up before the bus's registry is, and is not seen then.
+            self.process.kill()
+            self.process.wait()
+            self._start(command, {**environment, **(env or {})})
+            self.node = until('the program on the bus', self._on_the_bus)
         until('its window', lambda: self.find('frame'))
         self.window = until('its window on the display', self._on_the_display)
         xdo('windowfocus', '--sync', self.window)
@@ -79,6 +86,9 @@ class App:
 
     def find(self, role=None, name=None):
         return next((node for node in self.all(role, name)), None)
+
+    def _start(self, command, environment):
+        self.process = subprocess.Popen(command, stderr=self.log, env=environment)
 
     def wait(self, role, name):
         return until(f'{role} “{name}”', lambda: self.find(role, name))
