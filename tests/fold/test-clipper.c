@@ -1,0 +1,197 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+
+/* The blank of random parts, gone over by a polygon library of another make. */
+
+#include "clip-areas.h"
+#include "fold/outline.h"
+#include "look-up.h"
+#include "make-part.h"
+
+/* With -m thorough many more. */
+#define N_PARTS 200
+#define N_THOROUGH 1000
+
+/* Places are rounded to 1e-8 mm along some metres of edges. */
+#define ROUNDING_MM2 1e-4
+
+#define GRAZE_MM2 5e-3
+#define SCRAP_MM2 2.0
+
+/* Arcs are taken as chords that stray no further than this. */
+#define SAGITTA_MM 1e-5
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (ClipPieces, clip_pieces_free)
+
+static void
+add_ring (ClipPieces *pieces, const BfRing *ring)
+{
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+
+  bf_ring_flatten (ring, SAGITTA_MM, points);
+  if (points->len >= 3)
+    clip_pieces_add (pieces, &((const BfVec2 *)(gpointer)points->data)->x, points->len);
+}
+
+/* Counter-clockwise: a flange's u runs so that its zone's corners come the other way round. */
+static void
+add_zone (ClipPieces *pieces, const BfBendResult *bend)
+{
+  double xy[8];
+
+  for (int i = 0; i < 4; i++)
+    {
+      xy[2 * i] = bend->zone[3 - i].x;
+      xy[2 * i + 1] = bend->zone[3 - i].y;
+    }
+  clip_pieces_add (pieces, xy, 4);
+}
+
+/* Faces first, then zones. */
+static ClipPieces *
+pieces_of (const BfFold *fold)
+{
+  ClipPieces *pieces = clip_pieces_new ();
+
+  for (guint i = 0; i < fold->faces->len; i++)
+    add_ring (pieces, bf_fold_face (fold, i)->outline);
+  for (guint i = 0; i < fold->bends->len; i++)
+    add_zone (pieces, bf_fold_bend (fold, i));
+  return pieces;
+}
+
+/* Beside a bend that ends within an edge the blank's outline is open, from the bend's tangent to
+ * the drawn edge, before the end relief is cut. */
+static void
+add_slit (ClipPieces *tools, const BfRelief *relief, const BfBendResult *bend)
+{
+  BfVec2 e = bf_vec2_unit (bf_vec2_sub (bend->zone[1], bend->zone[0])), n = { e.y, -e.x };
+  double u = bf_vec2_dot (bf_vec2_sub (relief->at, bend->zone[0]), e);
+  gboolean at_end = u > bf_vec2_distance (bend->zone[1], bend->zone[0]) / 2.0;
+  BfVec2 from = bend->zone[at_end ? 1 : 0];
+  BfVec2 to = bf_vec2_along (from, e, at_end ? BF_OUTLINE_SLIT_MM : -BF_OUTLINE_SLIT_MM);
+  BfVec2 left = at_end ? from : to, right = at_end ? to : from;
+  BfVec2 low_left = bf_vec2_along (left, n, bend->setback_mm);
+  BfVec2 low_right = bf_vec2_along (right, n, bend->setback_mm);
+  const double xy[] = { left.x,      left.y,      low_left.x, low_left.y,
+                        low_right.x, low_right.y, right.x,    right.y };
+
+  clip_pieces_add (tools, xy, 4);
+}
+
+static ClipPieces *
+tools_of (const BfFold *fold)
+{
+  ClipPieces *tools = clip_pieces_new ();
+
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    {
+      const BfRelief *relief = bf_fold_relief (fold, i);
+
+      add_ring (tools, relief->ring);
+      if (relief->kind == BF_RELIEF_KIND_END)
+        add_slit (tools, relief, find_bend (fold, relief->where));
+    }
+  return tools;
+}
+
+static ClipPieces *
+blank_of (const BfFold *fold)
+{
+  ClipPieces *blank = clip_pieces_new ();
+
+  for (guint i = 0; i < fold->blank.rings->len; i++)
+    add_ring (blank, bf_blank_ring (&fold->blank, i));
+  return blank;
+}
+
+/* The pieces cover what they add up to: none lies on another. */
+static void
+check_pieces (guint seed, const BfFold *fold)
+{
+  g_autoptr (ClipPieces) pieces = pieces_of (fold);
+  unsigned a = 0, b = 0;
+  double overlap = clip_worst_overlap (pieces, &a, &b);
+
+  if (overlap > ROUNDING_MM2)
+    g_test_message ("seed %u: pieces %u and %u share %g mm²", seed, a, b, overlap);
+  g_assert_cmpfloat (overlap, <, ROUNDING_MM2);
+  g_assert_cmpfloat_with_epsilon (clip_union_area (pieces), fold->blank.area_before_cuts_mm2,
+                                  ROUNDING_MM2);
+}
+
+/* And less its reliefs it is the blank: none gained but where a relief grazes an edge by less than
+ * its chords stray, none lost but a few scraps that reliefs part from the metal beside them. */
+static void
+check_blank (guint seed, const BfFold *fold, guint *n_scraps)
+{
+  g_autoptr (ClipPieces) pieces = pieces_of (fold), tools = tools_of (fold);
+  g_autoptr (ClipPieces) blank = blank_of (fold);
+  double lost, gained;
+
+  clip_compare (pieces, tools, blank, &lost, &gained);
+  if (MAX (lost, gained) > GRAZE_MM2)
+    g_test_message ("seed %u: %g mm² lost, %g gained", seed, lost, gained);
+  g_assert_cmpfloat (gained, <, GRAZE_MM2);
+  g_assert_cmpfloat (lost, <, SCRAP_MM2);
+  *n_scraps += lost > GRAZE_MM2 ? 1 : 0;
+}
+
+static gboolean
+is_sound (const BfFold *fold)
+{
+  return bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX) == 0;
+}
+
+static void
+test_random (void)
+{
+  guint n_parts = g_test_thorough () ? N_THOROUGH : N_PARTS, n = 0, n_scraps = 0;
+
+  for (guint seed = 0; seed < n_parts; seed++)
+    {
+      g_autoptr (BfPart) part = make_random (seed);
+      g_autoptr (BfFold) fold = bf_fold (part);
+
+      if (!is_sound (fold))
+        continue;
+      check_pieces (seed, fold);
+      check_blank (seed, fold, &n_scraps);
+      n++;
+    }
+  g_assert_cmpuint (n, >, n_parts / 2);
+  g_assert_cmpuint (n_scraps, <=, n / 100);
+}
+
+/* The second opinion itself: two squares that overlap, and a bite out of them,
+ * against one square whole. */
+static void
+test_by_hand (void)
+{
+  const double square[] = { 0, 0, 10, 0, 10, 10, 0, 10 }, other[] = { 8, 8, 18, 8, 18, 18, 8, 18 };
+  const double bite[] = { -5, -5, 5, -5, 5, 5, -5, 5 };
+  g_autoptr (ClipPieces) pieces = clip_pieces_new (), tools = clip_pieces_new ();
+  g_autoptr (ClipPieces) outlines = clip_pieces_new ();
+  unsigned a = 9, b = 9;
+  double lost, gained;
+
+  clip_pieces_add (pieces, square, 4);
+  clip_pieces_add (pieces, other, 4);
+  clip_pieces_add (tools, bite, 4);
+  clip_pieces_add (outlines, square, 4);
+  g_assert_cmpfloat_with_epsilon (clip_union_area (pieces), 196.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (clip_worst_overlap (pieces, &a, &b), 4.0, 1e-9);
+  g_assert_cmpuint (a + b, ==, 1);
+  clip_compare (pieces, tools, outlines, &lost, &gained);
+  g_assert_cmpfloat_with_epsilon (lost, 196.0 - 25.0 - 75.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (gained, 25.0, 1e-9);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/clipper/by-hand", test_by_hand);
+  g_test_add_func ("/clipper/random", test_random);
+  return g_test_run ();
+}
