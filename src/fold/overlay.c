@@ -53,6 +53,29 @@ polygon_from_ring (GEOSContextHandle_t geos, BfArcFinder *finder, const BfRing *
   return points->len < 3 ? NULL : polygon_from_points (geos, points);
 }
 
+/* The polygons of what mending gave: it leaves a line as well where a ring runs out and back on
+ * itself, and overlays take no mixture. Takes it over. */
+static GEOSGeometry *
+polygons_of (GEOSContextHandle_t geos, GEOSGeometry *mended)
+{
+  int n = mended != NULL ? GEOSGetNumGeometries_r (geos, mended) : 0;
+  g_autofree GEOSGeometry **parts = NULL;
+  unsigned kept = 0;
+
+  if (mended == NULL || GEOSGeomTypeId_r (geos, mended) != GEOS_GEOMETRYCOLLECTION)
+    return mended;
+  parts = g_new0 (GEOSGeometry *, (gsize)n + 1);
+  for (int i = 0; i < n; i++)
+    {
+      const GEOSGeometry *part = GEOSGetGeometryN_r (geos, mended, i);
+
+      if (GEOSGeom_getDimensions_r (geos, part) == 2)
+        parts[kept++] = GEOSGeom_clone_r (geos, part);
+    }
+  GEOSGeom_destroy_r (geos, mended);
+  return GEOSGeom_createCollection_r (geos, GEOS_GEOMETRYCOLLECTION, parts, kept);
+}
+
 /* The polygon, mended where it crosses itself. Takes it over. */
 static GEOSGeometry *
 made_valid (GEOSContextHandle_t geos, GEOSGeometry *polygon)
@@ -63,7 +86,7 @@ made_valid (GEOSContextHandle_t geos, GEOSGeometry *polygon)
     return polygon;
   mended = GEOSMakeValid_r (geos, polygon);
   GEOSGeom_destroy_r (geos, polygon);
-  return mended;
+  return polygons_of (geos, mended);
 }
 
 gboolean
@@ -240,6 +263,19 @@ bf_overlay_unite (const GPtrArray *pieces)
   return rings;
 }
 
+/* What is left of the metal, or NULL where GEOS can't handle the cuts as they are. Takes them over.
+ */
+static GEOSGeometry *
+cut_away (GEOSContextHandle_t geos, const GEOSGeometry *metal, GEOSGeometry *cuts)
+{
+  GEOSGeometry *left = NULL;
+
+  if (metal != NULL && cuts != NULL)
+    left = GEOSDifferencePrec_r (geos, metal, cuts, BF_TOLERANCE_SNAP_MM);
+  GEOSGeom_destroy_r (geos, cuts);
+  return left;
+}
+
 /* The outlines as one geometry: outer rings less the rings that run clockwise. */
 static GEOSGeometry *
 outlines_less_holes (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrArray *outlines)
@@ -256,20 +292,8 @@ outlines_less_holes (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrAr
     return polygon_from_ring (geos, finder, g_ptr_array_index (outer, 0));
   solid = united (geos, finder, outer);
   voids = united (geos, finder, holes);
-  left = GEOSDifferencePrec_r (geos, solid, voids, BF_TOLERANCE_SNAP_MM);
+  left = cut_away (geos, solid, voids);
   GEOSGeom_destroy_r (geos, solid);
-  GEOSGeom_destroy_r (geos, voids);
-  return left;
-}
-
-/* What is left of the metal, or NULL where GEOS can't handle the cuts as they are. Takes them over.
- */
-static GEOSGeometry *
-cut_away (GEOSContextHandle_t geos, const GEOSGeometry *metal, GEOSGeometry *cuts)
-{
-  GEOSGeometry *left = GEOSDifferencePrec_r (geos, metal, cuts, BF_TOLERANCE_SNAP_MM);
-
-  GEOSGeom_destroy_r (geos, cuts);
   return left;
 }
 

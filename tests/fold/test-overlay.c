@@ -316,6 +316,25 @@ test_crossing_tool (void)
   g_assert_cmpfloat_with_epsilon (WHOLE_MM2 - area_of (rings), 200.0, AREA_MM2);
 }
 
+/* A ring that runs out and back on itself, among several: the line between is no metal. */
+static void
+test_spike (void)
+{
+  const BfVec2 spiked[] = { { 0, 0 }, { 20, 0 }, { 20, 10 }, { 20, 15 }, { 20, 10 }, { 0, 10 } };
+  const Disc disc = { { 10, 0 }, 2 };
+  g_autoptr (GPtrArray) outlines = new_rings (), tools = new_rings (), rings = NULL;
+  BfRing *hole = rectangle (5.0, 5.0, 6.0, 6.0);
+  guint n_outer;
+
+  bf_ring_reverse (hole);
+  g_ptr_array_add (outlines, polygon (spiked, G_N_ELEMENTS (spiked)));
+  g_ptr_array_add (outlines, hole);
+  g_ptr_array_add (tools, disc_ring (&disc));
+  rings = bf_overlay_cut (outlines, tools, &n_outer);
+  g_assert_cmpuint (n_outer, ==, 1);
+  g_assert_cmpfloat_with_epsilon (area_of (rings), 199.0 - 2.0 * G_PI, AREA_MM2);
+}
+
 static void
 test_nothing_left (void)
 {
@@ -576,6 +595,7 @@ main (int argc, char **argv)
   g_test_add_func ("/overlay/circle", test_circle);
   g_test_add_func ("/overlay/again", test_again);
   g_test_add_func ("/overlay/crossing-tool", test_crossing_tool);
+  g_test_add_func ("/overlay/spike", test_spike);
   g_test_add_func ("/overlay/nothing-left", test_nothing_left);
   g_test_add_func ("/overlay/no-tools", test_no_tools);
   g_test_add_func ("/overlay/unite", test_unite);
