@@ -86,18 +86,23 @@ stands_clear (const BfLayout *layout, const BfMeeting *meeting, BfSideName name)
   BfVec2 in = name == BF_SIDE_END ? meeting->before_in : meeting->after_in;
   const BfSide *side = &flap->sides[name];
   double lean_in = MAX (0.0, -cos (other->angle_rad)) * other->tip_w_mm;
-  double room =
-      other->sums.setback_mm + MAX (lean_in, bf_end_relief_reach_mm (layout->part, flap, name));
+  double relief = bf_end_relief_reach_mm (layout->part, flap, name);
   double reach = MAX (0.0, cos (flap->angle_rad)) * MAX (0.0, flap->tip_w_mm);
-  double ends_w[] = { 0.0, flap->tip_w_mm };
+  const struct
+  {
+    double w, v, room;
+  } points[] = {
+    { 0.0, 0.0, MAX (lean_in, relief) },
+    { flap->tip_w_mm, reach, MAX (lean_in, relief) },
+    { 0.0, bf_end_relief_notch_v (layout, flap), relief }, /* at an acute corner the nearest */
+  };
 
-  for (guint i = 0; i < G_N_ELEMENTS (ends_w); i++)
+  for (guint i = 0; i < G_N_ELEMENTS (points); i++)
     {
-      double q = bf_side_at (side, ends_w[i]);
-      BfVec2 foot = bf_vec2_scale (in, q);
-      BfVec2 p = bf_vec2_along (foot, flap->edge_n, i == 0 ? 0.0 : reach);
+      BfVec2 foot = bf_vec2_scale (in, bf_side_at (side, points[i].w));
+      BfVec2 p = bf_vec2_along (foot, flap->edge_n, points[i].v);
 
-      if (-bf_vec2_dot (p, other->edge_n) < room)
+      if (-bf_vec2_dot (p, other->edge_n) < other->sums.setback_mm + points[i].room)
         return FALSE;
     }
   return TRUE;

@@ -163,6 +163,25 @@ test_random (void)
   g_assert_cmpuint (n_scraps, <=, n / 100);
 }
 
+/* Parts whose flange, inset at an acute corner, reached with its bend or its relief into that of
+ * the flange beside it. */
+static void
+test_acute_insets (void)
+{
+  static const guint seeds[] = { 978, 14376, 22968, 53474 };
+  guint n_scraps = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (seeds); i++)
+    {
+      g_autoptr (BfPart) part = make_random (seeds[i]);
+      g_autoptr (BfFold) fold = bf_fold (part);
+
+      g_assert_true (is_sound (fold));
+      check_pieces (seeds[i], fold);
+      check_blank (seeds[i], fold, &n_scraps);
+    }
+}
+
 /* The second opinion itself: two squares that overlap, and a bite out of them,
  * against one square whole. */
 static void
@@ -193,5 +212,6 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/clipper/by-hand", test_by_hand);
   g_test_add_func ("/clipper/random", test_random);
+  g_test_add_func ("/clipper/acute-insets", test_acute_insets);
   return g_test_run ();
 }
