@@ -6,9 +6,17 @@
 #include "core/tolerance.h"
 #include "fold/corner-planes.h"
 #include "fold/end-relief.h"
+#include "fold/plan-reach.h"
 #include "fold/side.h"
 
 #define HEM_RAD (G_PI - 1e-6)
+
+/* A plane of space, and how far off it something has to stay. */
+typedef struct
+{
+  BfVec3 normal, through;
+  double off_mm;
+} Plane;
 
 static gboolean
 is_hem (const BfFlap *flap)
@@ -76,8 +84,8 @@ fill_crossings (const BfLayout *layout, BfMeeting *meeting)
 }
 
 /* TRUE where the flap stands so far along its edge from the corner that the other flange can be
- * made and folded whole beside it: its start lies inside the other's tangent with room for an end
- * relief, and beyond what a flange that leans in reaches. */
+ * made and folded whole beside it: wherever it reaches, it lies inside the other's tangent with
+ * room for an end relief, and beyond what of the other leans in. */
 static gboolean
 stands_clear (const BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 {
@@ -85,15 +93,15 @@ stands_clear (const BfLayout *layout, const BfMeeting *meeting, BfSideName name)
   const BfFlap *other = flap_of (layout, meeting, other_side (name));
   BfVec2 in = name == BF_SIDE_END ? meeting->before_in : meeting->after_in;
   const BfSide *side = &flap->sides[name];
-  double lean_in = MAX (0.0, -cos (other->angle_rad)) * other->tip_w_mm;
+  BfPlanReach own = bf_plan_reach (flap), its = bf_plan_reach (other);
   double relief = bf_end_relief_reach_mm (layout->part, flap, name);
-  double reach = MAX (0.0, cos (flap->angle_rad)) * MAX (0.0, flap->tip_w_mm);
   const struct
   {
     double w, v, room;
   } points[] = {
-    { 0.0, 0.0, MAX (lean_in, relief) },
-    { flap->tip_w_mm, reach, MAX (lean_in, relief) },
+    { 0.0, 0.0, MAX (-its.inward_mm, relief) },
+    { flap->tip_w_mm, own.outward_mm, MAX (-its.inward_mm, relief) },
+    { flap->tip_w_mm, own.inward_mm, MAX (-its.inward_mm, relief) },
     { 0.0, bf_end_relief_notch_v (layout, flap), relief }, /* at an acute corner the nearest */
   };
 
@@ -152,6 +160,13 @@ bf_corners_find (BfLayout *layout)
     }
 }
 
+/* TRUE where one of the two covers the other's end. */
+static gboolean
+is_covering (const BfMeeting *meeting)
+{
+  return meeting->join == BF_JOIN_COVERS_BEFORE || meeting->join == BF_JOIN_COVERS_AFTER;
+}
+
 /* How far the side stands back from the line where the two inside planes meet, in the surface and
  * square to that line; negative where it runs past it. */
 static double
@@ -160,7 +175,7 @@ stand_back_mm (const BfMeeting *meeting, BfSideName name, double phi_rad, double
   double c = MAX (0.0, -cos (phi_rad));
   BfSideName covering = meeting->join == BF_JOIN_COVERS_BEFORE ? BF_SIDE_END : BF_SIDE_START;
 
-  if (meeting->join != BF_JOIN_COVERS_BEFORE && meeting->join != BF_JOIN_COVERS_AFTER)
+  if (!is_covering (meeting))
     return meeting->gap_mm / (2.0 * sin (phi_rad / 2.0));
   if (name == covering)
     return -thickness_mm * (1.0 - c) / sin (phi_rad);
@@ -182,6 +197,9 @@ trim_at_inside_line (BfLayout *layout, const BfMeeting *meeting, BfSideName name
   if (!bf_inside_planes_cut (&own, &its, &at, &lean))
     return;
 
+  /* What runs past the line to cover the other's end does so beyond the bends alone. */
+  flap->sides[name].zone_limit_mm =
+      MAX (flap->sides[name].zone_limit_mm, MAX (at, at + lean * bf_side_mould_w (flap)));
   at += stand_back_mm (meeting, name, bf_inside_planes_angle (&own, &its), layout->thickness_mm) *
         sqrt (1.0 + lean * lean);
   bf_side_add (&flap->sides[name], at, lean);
@@ -275,42 +293,89 @@ bf_corner_trim (BfLayout *layout, const BfMeeting *meeting)
     }
 }
 
+/* Keeps a flap of that side beyond a plane given as if its wall were turned up. */
+static void
+keep_from_plane (
+    BfLayout *layout, const BfMeeting *meeting, BfSideName name, BfFlap *flap, Plane plane)
+{
+  if (flap_of (layout, meeting, name)->flange->turn == BF_TURN_DOWN)
+    {
+      plane.normal.z = -plane.normal.z;
+      plane.through.z = -layout->thickness_mm - plane.through.z;
+    }
+  bf_side_keep_beyond_plane (layout, flap, name, plane.normal,
+                             bf_vec3_dot (plane.normal, plane.through) + plane.off_mm);
+}
+
 /* The plane that holds the line where the two inside planes meet and halves their angle. */
 static void
 keep_from_mitre (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name)
 {
   BfInsidePlane own, other;
-  BfVec3 normal, through;
   double at, lean;
 
   bf_inside_plane (layout, meeting, name, &own);
   bf_inside_plane (layout, meeting, other_side (name), &other);
-  if (!bf_inside_planes_cut (&own, &other, &at, &lean))
-    return;
+  if (bf_inside_planes_cut (&own, &other, &at, &lean))
+    keep_from_plane (layout, meeting, name, flap,
+                     (Plane){ bf_vec3_unit (bf_vec3_sub (other.normal, own.normal)),
+                              bf_vec3_along (own.point, own.in, at), meeting->gap_mm / 2.0 });
+}
 
-  normal = bf_vec3_unit (bf_vec3_sub (other.normal, own.normal));
-  through = bf_vec3_along (own.point, own.in, at);
-  if (flap_of (layout, meeting, name)->flange->turn == BF_TURN_DOWN)
-    {
-      normal.z = -normal.z;
-      through.z = -layout->thickness_mm - through.z;
-    }
-  bf_side_keep_beyond_plane (layout, flap, name, normal,
-                             bf_vec3_dot (normal, through) + meeting->gap_mm / 2.0);
+/* TRUE where every bend from the wall's to the flap's turns the same way: it stands over the base's
+ * side of the wall. */
+static gboolean
+curls_in (const BfLayout *layout, const BfFlap *flap, const BfFlap *wall)
+{
+  for (; flap != wall; flap = &layout->flaps[flap->parent])
+    if (flap->flange->turn != wall->flange->turn)
+      return FALSE;
+  return TRUE;
+}
+
+/* A lip beside a wall that carries none: it stays as far off the wall's inside face as the side of
+ * the wall that it stands on, and is no wider than that. */
+static void
+keep_from_wall (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name)
+{
+  BfInsidePlane own, other;
+
+  if (!curls_in (layout, flap, flap_of (layout, meeting, name)))
+    return;
+  bf_inside_plane (layout, meeting, name, &own);
+  bf_inside_plane (layout, meeting, other_side (name), &other);
+  bf_side_add (&flap->sides[name], 0.0, 0.0);
+  keep_from_plane (layout, meeting, name, flap,
+                   (Plane){ other.normal, other.point,
+                            meeting->gap_mm * cos (bf_inside_planes_angle (&own, &other) / 2.0) });
+}
+
+static void
+mitre_inside (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name)
+{
+  keep_from_upright_plane (layout, meeting, flap, name, meeting->vertex);
+  bf_side_keep_beyond_line (flap, name, towards (meeting, name), meeting->vertex,
+                            meeting->gap_mm / 2.0);
 }
 
 void
 bf_corner_mitre (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name)
 {
-  if (bf_corner_is_convex (meeting) && same_turn (layout, meeting))
+  gboolean both = flap_of (layout, meeting, other_side (name))->on_tip != NULL;
+
+  if (!bf_corner_is_convex (meeting))
+    mitre_inside (layout, meeting, flap, name);
+  else if (same_turn (layout, meeting) && both)
     {
       keep_from_mitre (layout, meeting, flap, name);
-      return;
+      if (is_covering (meeting)) /* the wall that covers runs past the mitre */
+        keep_from_wall (layout, meeting, flap, name);
     }
-  keep_from_upright_plane (layout, meeting, flap, name, meeting->vertex);
-  if (bf_corner_is_convex (meeting))
-    bf_side_add (&flap->sides[name], 0.0, 0.0); /* one up, one down: nothing to close */
-  else
-    bf_side_keep_beyond_line (flap, name, towards (meeting, name), meeting->vertex,
-                              meeting->gap_mm / 2.0);
+  else if (same_turn (layout, meeting))
+    keep_from_wall (layout, meeting, flap, name);
+  else if (both) /* one up, one down: nothing to close */
+    {
+      keep_from_upright_plane (layout, meeting, flap, name, meeting->vertex);
+      bf_side_add (&flap->sides[name], 0.0, 0.0);
+    }
 }

@@ -16,6 +16,6 @@ gboolean bf_corner_is_convex (const BfMeeting *meeting);
 /* Trims both flanges of a meeting. */
 void bf_corner_trim (BfLayout *layout, const BfMeeting *meeting);
 
-/* Trims what hangs on the tips of two flanges that meet, at every depth: `flap` belongs to the
- * side `name` of the meeting (end: it stands on the flange before the corner). */
+/* Trims what hangs on the tips of flanges that meet, at every depth: `flap` belongs to the side
+ * `name` of the meeting (end: it stands on the flange before the corner). */
 void bf_corner_mitre (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name);

@@ -383,8 +383,7 @@ root_of (const BfLayout *layout, const BfFlap *flap)
   return (int)(flap - layout->flaps);
 }
 
-/* A flange on a tip meets what hangs on the neighbour of the flange it stands on; at an inside
- * corner it meets the neighbour itself. */
+/* A flange on a tip meets the neighbour of the flange it stands on, and what hangs on that. */
 static void
 mitre_lip (BfLayout *layout, BfFlap *flap)
 {
@@ -395,11 +394,9 @@ mitre_lip (BfLayout *layout, BfFlap *flap)
   for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
     {
       int i = layout->flaps[root].sides[name].meeting;
-      BfMeeting *meeting = i >= 0 ? bf_layout_meeting (layout, (guint)i) : NULL;
-      int other = i < 0 ? -1 : name == BF_SIDE_END ? meeting->after : meeting->before;
 
-      if (other >= 0 && (layout->flaps[other].on_tip != NULL || !bf_corner_is_convex (meeting)))
-        bf_corner_mitre (layout, meeting, flap, name);
+      if (i >= 0)
+        bf_corner_mitre (layout, bf_layout_meeting (layout, (guint)i), flap, name);
     }
 }
 

@@ -172,16 +172,22 @@ bf_side_keep_beyond_line (BfFlap *flap, BfSideName name, BfVec2 k, BfVec2 throug
   side->zone_limit_mm = MAX (side->zone_limit_mm, MAX (at_tangent, at_parent));
 }
 
+double
+bf_side_mould_w (const BfFlap *flap)
+{
+  return flap->angle_rad < MOULD_LINE_MAX_RAD ? -flap->radius_mm * tan (flap->angle_rad / 2.0)
+                                              : 0.0;
+}
+
 void
 bf_side_settle (BfFlap *flap, BfSideName name)
 {
   BfSide *side = &flap->sides[name];
   double q = MAX (side->zone_limit_mm, bf_side_at (side, 0.0));
-  double mould_w = -flap->radius_mm * tan (flap->angle_rad / 2.0);
+  double mould_w = bf_side_mould_w (flap);
 
-  if (flap->angle_rad < MOULD_LINE_MAX_RAD)
-    for (guint i = 0; i < side->n_trims; i++)
-      if (side->trims[i].to_mould_line)
-        q = MAX (q, side->trims[i].at_mm + side->trims[i].lean * mould_w);
+  for (guint i = 0; i < side->n_trims; i++)
+    if (side->trims[i].to_mould_line)
+      q = MAX (q, side->trims[i].at_mm + side->trims[i].lean * mould_w);
   side->zone_mm = q;
 }

@@ -23,5 +23,9 @@ void bf_side_keep_beyond_plane (
 void
 bf_side_keep_beyond_line (BfFlap *flap, BfSideName name, BfVec2 k, BfVec2 through, double c_mm);
 
+/* w of the inside mould line: where the inside faces of the flap and of its parent would meet. The
+ * tangent's, 0, for a hem, whose faces do not meet. */
+double bf_side_mould_w (const BfFlap *flap);
+
 /* Works out where the zone ends, once all limits are in. */
 void bf_side_settle (BfFlap *flap, BfSideName name);

@@ -1,0 +1,16 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/layout.h"
+
+/* How far a flap of the base and all that its tip carries reach when bent, seen from above: in mm
+ * from its drawn line, outward positive. Rather too far than not far enough: where a bend's arc
+ * lies is not looked into. */
+typedef struct
+{
+  double outward_mm; /* 0 or more */
+  double inward_mm;  /* 0 or less */
+} BfPlanReach;
+
+BfPlanReach bf_plan_reach (const BfFlap *flap);
