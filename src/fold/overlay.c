@@ -141,6 +141,17 @@ all_apart (const GPtrArray *rings)
   return TRUE;
 }
 
+/* TRUE where no ring has a straight edge, which could lie along another. */
+static gboolean
+all_round (const GPtrArray *rings)
+{
+  for (guint i = 0; i < rings->len; i++)
+    for (guint k = 0; k < bf_ring_size (g_ptr_array_index (rings, i)); k++)
+      if (fabs (bf_ring_vertex (g_ptr_array_index (rings, i), k)->bulge) < BF_TOLERANCE_ZERO)
+        return FALSE;
+  return TRUE;
+}
+
 /* Simple rings that lie apart, as one geometry. */
 static GEOSGeometry *
 gathered (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrArray *rings)
@@ -264,14 +275,17 @@ bf_overlay_unite (const GPtrArray *pieces)
 }
 
 /* What is left of the metal, or NULL where GEOS can't handle the cuts as they are. Takes them over.
- */
+ * grid_mm: 0 leaves points where they are, which is faster, and does where no edges lie along each
+ * other. */
 static GEOSGeometry *
-cut_away (GEOSContextHandle_t geos, const GEOSGeometry *metal, GEOSGeometry *cuts)
+cut_away (GEOSContextHandle_t geos, const GEOSGeometry *metal, GEOSGeometry *cuts, double grid_mm)
 {
   GEOSGeometry *left = NULL;
 
-  if (metal != NULL && cuts != NULL)
-    left = GEOSDifferencePrec_r (geos, metal, cuts, BF_TOLERANCE_SNAP_MM);
+  if (metal != NULL && cuts != NULL && grid_mm <= 0.0)
+    left = GEOSDifference_r (geos, metal, cuts);
+  else if (metal != NULL && cuts != NULL)
+    left = GEOSDifferencePrec_r (geos, metal, cuts, grid_mm);
   GEOSGeom_destroy_r (geos, cuts);
   return left;
 }
@@ -292,7 +306,7 @@ outlines_less_holes (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrAr
     return polygon_from_ring (geos, finder, g_ptr_array_index (outer, 0));
   solid = united (geos, finder, outer);
   voids = united (geos, finder, holes);
-  left = cut_away (geos, solid, voids);
+  left = cut_away (geos, solid, voids, BF_TOLERANCE_SNAP_MM);
   GEOSGeom_destroy_r (geos, solid);
   return left;
 }
@@ -308,9 +322,10 @@ bf_overlay_cut (const GPtrArray *outlines, const GPtrArray *tools, guint *n_oute
   /* Tools that lie apart need no union, which costs more than the cut; one that crosses itself, as
    * a drawn cut-out may, is mended by it. */
   if (all_apart (tools))
-    left = cut_away (geos, metal, gathered (geos, finder, tools));
+    left = cut_away (geos, metal, gathered (geos, finder, tools),
+                     all_round (tools) ? 0.0 : BF_TOLERANCE_SNAP_MM);
   if (left == NULL)
-    left = cut_away (geos, metal, united (geos, finder, tools));
+    left = cut_away (geos, metal, united (geos, finder, tools), BF_TOLERANCE_SNAP_MM);
   rings = rings_from_geos (geos, finder, left, n_outer);
 
   GEOSGeom_destroy_r (geos, metal);

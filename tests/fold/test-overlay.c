@@ -335,6 +335,29 @@ test_spike (void)
   g_assert_cmpfloat_with_epsilon (area_of (rings), 199.0 - 2.0 * G_PI, AREA_MM2);
 }
 
+/* Cut-outs flush with a slanting edge, their corners off every grid, leave no hair along it. */
+static void
+test_flush (void)
+{
+  const BfVec2 base[] = { { 0.1, 0.3 }, { 97.3, 31.7 }, { 60.0, 80.0 } };
+  BfVec2 e = bf_vec2_unit (bf_vec2_sub (base[1], base[0])), n = { -e.y, e.x };
+
+  for (double from = 5.0; from < 80.0; from += 0.7)
+    {
+      BfVec2 a = bf_vec2_along (base[0], e, from), b = bf_vec2_along (base[0], e, from + 9.1);
+      const BfVec2 bite[] = { a, b, bf_vec2_along (b, n, 0.5), bf_vec2_along (a, n, 0.5) };
+      g_autoptr (GPtrArray) outlines = new_rings (), tools = new_rings (), rings = NULL;
+      guint n_outer;
+
+      g_ptr_array_add (outlines, polygon (base, G_N_ELEMENTS (base)));
+      g_ptr_array_add (tools, polygon (bite, G_N_ELEMENTS (bite)));
+      rings = bf_overlay_cut (outlines, tools, &n_outer);
+      g_assert_cmpuint (rings->len, ==, 1);
+      g_assert_cmpuint (bf_ring_size (g_ptr_array_index (rings, 0)), ==, 7);
+      g_assert_cmpfloat_with_epsilon (area_of (rings), bf_polygon_area (base, 3) - 9.1 * 0.5, 1e-5);
+    }
+}
+
 static void
 test_nothing_left (void)
 {
@@ -596,6 +619,7 @@ main (int argc, char **argv)
   g_test_add_func ("/overlay/again", test_again);
   g_test_add_func ("/overlay/crossing-tool", test_crossing_tool);
   g_test_add_func ("/overlay/spike", test_spike);
+  g_test_add_func ("/overlay/flush", test_flush);
   g_test_add_func ("/overlay/nothing-left", test_nothing_left);
   g_test_add_func ("/overlay/no-tools", test_no_tools);
   g_test_add_func ("/overlay/unite", test_unite);
