@@ -72,36 +72,18 @@ bf_jaw_picture_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 }
 
 static void
-bf_jaw_picture_measure (GtkWidget *widget,
-                        GtkOrientation orientation,
-                        int for_size,
-                        int *minimum,
-                        int *natural,
-                        int *minimum_baseline,
-                        int *natural_baseline)
-{
-  (void)widget;
-  (void)for_size;
-  *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? WIDTH_PX : HEIGHT_PX;
-  *minimum = *natural;
-  *minimum_baseline = -1;
-  *natural_baseline = -1;
-}
-
-static void
 bf_jaw_picture_class_init (BfJawPictureClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   widget_class->snapshot = bf_jaw_picture_snapshot;
-  widget_class->measure = bf_jaw_picture_measure;
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_PRESENTATION);
 }
 
 static void
 bf_jaw_picture_init (BfJawPicture *self)
 {
-  (void)self;
+  gtk_widget_set_size_request (GTK_WIDGET (self), WIDTH_PX, HEIGHT_PX);
 }
 
 GtkWidget *

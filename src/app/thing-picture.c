@@ -77,23 +77,6 @@ bf_thing_picture_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 }
 
 static void
-bf_thing_picture_measure (GtkWidget *widget,
-                          GtkOrientation orientation,
-                          int for_size,
-                          int *minimum,
-                          int *natural,
-                          int *minimum_baseline,
-                          int *natural_baseline)
-{
-  (void)widget;
-  (void)for_size;
-  *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? WIDTH_PX : HEIGHT_PX;
-  *minimum = *natural;
-  *minimum_baseline = -1;
-  *natural_baseline = -1;
-}
-
-static void
 bf_thing_picture_finalize (GObject *object)
 {
   g_clear_pointer (&BF_THING_PICTURE (object)->formed, bf_formed_view_free);
@@ -107,14 +90,13 @@ bf_thing_picture_class_init (BfThingPictureClass *klass)
 
   G_OBJECT_CLASS (klass)->finalize = bf_thing_picture_finalize;
   widget_class->snapshot = bf_thing_picture_snapshot;
-  widget_class->measure = bf_thing_picture_measure;
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_IMG);
 }
 
 static void
 bf_thing_picture_init (BfThingPicture *self)
 {
-  (void)self;
+  gtk_widget_set_size_request (GTK_WIDGET (self), WIDTH_PX, HEIGHT_PX);
 }
 
 GtkWidget *

@@ -141,6 +141,14 @@ bf_part_kerf_mm (const BfPart *part)
   return either (part->cutting.kerf_mm, bf_default_kerf_mm (part->cutting.by));
 }
 
+gboolean
+bf_part_drills_reliefs (const BfPart *part)
+{
+  g_return_val_if_fail (part != NULL, FALSE);
+
+  return part->cutting.by == BF_CUTTING_DISC || part->cutting.by == BF_CUTTING_SNIPS;
+}
+
 double
 bf_part_disc_diameter_mm (const BfPart *part)
 {

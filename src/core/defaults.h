@@ -20,6 +20,8 @@ double bf_default_k (BfBendWay way, double angle_deg);
 /* What holds in this part. */
 double bf_part_slack_mm (const BfPart *part);
 double bf_part_kerf_mm (const BfPart *part);
+/* TRUE where reliefs are drilled by hand, not cut by a machine. */
+gboolean bf_part_drills_reliefs (const BfPart *part);
 double bf_part_disc_diameter_mm (const BfPart *part);
 
 /* The bend of a flange (NULL: of the part, at 90°), every member filled in: the flange's own, else

@@ -339,6 +339,13 @@ bf_ring_reverse (BfRing *ring)
   ring->vertices = g_steal_pointer (&reversed);
 }
 
+void
+bf_ring_make_counter_clockwise (BfRing *ring)
+{
+  if (bf_ring_area (ring) < 0.0)
+    bf_ring_reverse (ring);
+}
+
 BfBox
 bf_box_empty (void)
 {

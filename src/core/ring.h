@@ -77,6 +77,9 @@ gboolean bf_ring_contains (const BfRing *ring, BfVec2 p);
 
 void bf_ring_reverse (BfRing *ring);
 
+/* Reverses a ring that runs clockwise. */
+void bf_ring_make_counter_clockwise (BfRing *ring);
+
 /* A box that holds nothing, and a box grown to hold p. */
 BfBox bf_box_empty (void);
 void bf_box_extend (BfBox *box, BfVec2 p);

@@ -44,7 +44,7 @@ bf_end_relief_size (const BfLayout *layout,
 
   size->need_mm = hole_need_mm (part, flap);
   size->size_mm = size->need_mm + 2.0 * bf_part_slack_mm (part);
-  if (part->cutting.by == BF_CUTTING_DISC || part->cutting.by == BF_CUTTING_SNIPS)
+  if (bf_part_drills_reliefs (part))
     size->drill_mm = bf_drill_next_up (part, size->size_mm, &size->drill);
   if (!isnan (size->drill_mm))
     size->size_mm = size->drill_mm;

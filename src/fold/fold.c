@@ -3,6 +3,7 @@
 #include "fold/fold.h"
 
 #include "core/materials.h"
+#include "core/part-file.h"
 #include "fold/checks.h"
 #include "fold/formed.h"
 #include "fold/layout.h"
@@ -77,8 +78,7 @@ zone_ring (const BfBendResult *bend)
 
   for (int i = 0; i < 4; i++)
     bf_ring_add (ring, bend->zone[i], 0.0);
-  if (bf_ring_area (ring) < 0.0)
-    bf_ring_reverse (ring);
+  bf_ring_make_counter_clockwise (ring);
   return ring;
 }
 
@@ -98,16 +98,6 @@ unite_pieces (const BfFold *fold)
 }
 
 /* The outline, walked round in one go where that gives a simple ring, else pieced together. */
-static gboolean
-base_crosses (const BfPart *part)
-{
-  g_autoptr (BfRing) base = bf_ring_new ();
-
-  for (guint i = 0; i < bf_part_n_points (part); i++)
-    bf_ring_add (base, bf_part_point (part, i), 0.0);
-  return !bf_overlay_is_simple (base, NULL);
-}
-
 static GPtrArray *
 blank_outlines (BfFold *fold)
 {
@@ -118,7 +108,7 @@ blank_outlines (BfFold *fold)
   if (!bf_overlay_is_simple (walked, &place))
     {
       fold->layout->wanted_twice = TRUE;
-      fold->layout->base_crosses = base_crosses (fold->part);
+      fold->layout->base_crosses = !bf_part_check_outline (fold->part, NULL);
       fold->layout->wanted_twice_at = place;
       return unite_pieces (fold);
     }
@@ -239,9 +229,10 @@ owning_array (guint element_size, GDestroyNotify clear)
 BfFold *
 bf_fold (BfPart *part)
 {
-  BfFold *fold = g_new0 (BfFold, 1);
+  BfFold *fold;
 
   g_return_val_if_fail (bf_part_n_points (part) >= 3, NULL);
+  fold = g_new0 (BfFold, 1);
   g_atomic_ref_count_init (&fold->ref_count);
   fold->part = bf_part_copy (part);
   bf_part_make_counter_clockwise (fold->part);

@@ -156,7 +156,7 @@ typedef struct
   struct _BfLayout *layout; /* private to src/fold */
 } BfFold;
 
-/* Folds a part. The part is kept by reference. Never fails: what is wrong stands in checks, and
+/* Folds a part. The part is copied. Never fails: what is wrong stands in checks, and
  * what can be drawn is drawn. Needs at least three base points (programmer's care; the reader
  * refuses fewer). Returns: (transfer full). */
 BfFold *bf_fold (BfPart *part) G_GNUC_WARN_UNUSED_RESULT;

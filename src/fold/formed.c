@@ -5,10 +5,6 @@
 /* A bend that is all but flat is drawn turned by this much, so that it has a radius. */
 #define FLATTEST_RAD 1e-6
 
-static const BfPose base_pose = {
-  { 0.0, 0.0, 0.0 }, { 1.0, 0.0, 0.0 }, { 0.0, 1.0, 0.0 }, { 0.0, 0.0, 1.0 }
-};
-
 /* How a flap's bend stands at a fraction of its angle: the zone keeps its width, so that its
  * radius grows as it opens. */
 static BfTurned
@@ -21,19 +17,14 @@ turned (const BfLayout *layout, const BfFlap *flap, double fraction)
   return (BfTurned){ angle, flap->sums.allowance_mm / angle - flap->sums.k * layout->thickness_mm };
 }
 
-static BfVec3
-on_pose (const BfPose *pose, BfVec2 p)
-{
-  return bf_vec3_along (bf_vec3_along (pose->origin, pose->e, p.x), pose->d, p.y);
-}
-
 static BfSolid
 base_slab (void)
 {
-  return (BfSolid){ .kind = BF_SOLID_SLAB,
-                    .frame = { base_pose.origin, base_pose.e, base_pose.d, base_pose.m },
-                    .flat_ex = { 1.0, 0.0 },
-                    .flat_ey = { 0.0, 1.0 } };
+  return (
+      BfSolid){ .kind = BF_SOLID_SLAB,
+                .frame = { bf_base_pose.origin, bf_base_pose.e, bf_base_pose.d, bf_base_pose.m },
+                .flat_ex = { 1.0, 0.0 },
+                .flat_ey = { 0.0, 1.0 } };
 }
 
 /* x of a flange's frame runs against u, so that the frame is right-handed. */
@@ -54,16 +45,17 @@ flap_sector (const BfFlap *flap, guint face, const BfPose *parent, BfTurned turn
   double end = bf_flap_zone_u (flap, BF_SIDE_END), start = bf_flap_zone_u (flap, BF_SIDE_START);
   BfVec2 foot = bf_vec2_along (bf_vec2_along (flap->edge_start, flap->edge_e, end), flap->edge_n,
                                -flap->sums.setback_mm);
-  BfVec3 e = bf_vec3_along (bf_vec3_scale (parent->e, flap->edge_e.x), parent->d, flap->edge_e.y);
-  BfVec3 n = bf_vec3_along (bf_vec3_scale (parent->e, flap->edge_n.x), parent->d, flap->edge_n.y);
+  BfVec3 e = bf_pose_vector (parent, flap->edge_e);
+  BfVec3 n = bf_pose_vector (parent, flap->edge_n);
 
-  return (BfSolid){ .kind = BF_SOLID_SECTOR,
-                    .face = face,
-                    .frame = { on_pose (parent, foot), bf_vec3_scale (e, -1.0), n, parent->m },
-                    .width_mm = MAX (end - start, 0.0),
-                    .radius_mm = turn.radius_mm,
-                    .angle_rad = turn.angle_rad,
-                    .turn = flap->flange->turn };
+  return (
+      BfSolid){ .kind = BF_SOLID_SECTOR,
+                .face = face,
+                .frame = { bf_pose_point (parent, foot), bf_vec3_scale (e, -1.0), n, parent->m },
+                .width_mm = MAX (end - start, 0.0),
+                .radius_mm = turn.radius_mm,
+                .angle_rad = turn.angle_rad,
+                .turn = flap->flange->turn };
 }
 
 void
@@ -78,7 +70,7 @@ bf_formed_build (const BfLayout *layout, double fraction, BfFormed *formed)
     {
       guint i = layout->order[k];
       const BfFlap *flap = &layout->flaps[i];
-      const BfPose *parent = flap->parent >= 0 ? &poses[flap->parent] : &base_pose;
+      const BfPose *parent = flap->parent >= 0 ? &poses[flap->parent] : &bf_base_pose;
       BfTurned turn = turned (layout, flap, CLAMP (fraction, 0.0, 1.0));
 
       if (!flap->placed)

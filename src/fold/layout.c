@@ -20,8 +20,8 @@ compare_flaps (const void *a, const void *b)
   return strcmp (((const BfFlap *)a)->flange->id, ((const BfFlap *)b)->flange->id);
 }
 
-static int
-find_flap (const BfLayout *layout, const char *id)
+int
+bf_layout_find_flap (const BfLayout *layout, const char *id)
 {
   const BfFlange key_flange = { .id = (char *)id };
   const BfFlap key = { .flange = &key_flange };
@@ -101,7 +101,7 @@ link_parents (BfLayout *layout)
 
       layout->order[i] = i;
       if (flap->flange->edge != BF_EDGE_INDEX)
-        flap->parent = find_flap (layout, flap->flange->on);
+        flap->parent = bf_layout_find_flap (layout, flap->flange->on);
       if (flap->parent >= 0 && flap->flange->edge == BF_EDGE_TIP)
         link_to_tip (&layout->flaps[flap->parent], flap);
     }
@@ -160,29 +160,23 @@ bf_flap_to_blank (const BfFlap *flap, double u_mm, double w_mm)
   return bf_vec2_along (bf_vec2_along (flap->flat_origin, flap->flat_e, u_mm), flap->flat_n, v);
 }
 
-static const BfPose base_pose = {
+const BfPose bf_base_pose = {
   { 0.0, 0.0, 0.0 }, { 1.0, 0.0, 0.0 }, { 0.0, 1.0, 0.0 }, { 0.0, 0.0, 1.0 }
 };
-
-static BfVec3
-pose_vector (const BfPose *pose, BfVec2 v)
-{
-  return bf_vec3_along (bf_vec3_scale (pose->e, v.x), pose->d, v.y);
-}
 
 void
 bf_flap_pose (
     const BfLayout *layout, const BfFlap *flap, const BfPose *parent, BfTurned turned, BfPose *pose)
 {
-  const BfPose *on = parent != NULL ? parent : &base_pose;
+  const BfPose *on = parent != NULL ? parent : &bf_base_pose;
   BfVec2 foot = bf_vec2_along (flap->edge_start, flap->edge_n, -flap->sums.setback_mm);
-  BfVec3 tangent = bf_vec3_add (on->origin, pose_vector (on, foot));
-  BfVec3 n = pose_vector (on, flap->edge_n);
+  BfVec3 tangent = bf_pose_point (on, foot);
+  BfVec3 n = bf_pose_vector (on, flap->edge_n);
   double sign = flap->flange->turn == BF_TURN_UP ? 1.0 : -1.0;
   double r = sign > 0.0 ? turned.radius_mm : turned.radius_mm + layout->thickness_mm;
   double sine = sin (turned.angle_rad), cosine = cos (turned.angle_rad);
 
-  pose->e = pose_vector (on, flap->edge_e);
+  pose->e = bf_pose_vector (on, flap->edge_e);
   pose->d = bf_vec3_along (bf_vec3_scale (n, cosine), on->m, sign * sine);
   pose->m = bf_vec3_along (bf_vec3_scale (n, -sign * sine), on->m, cosine);
   pose->origin =

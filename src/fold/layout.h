@@ -97,6 +97,22 @@ typedef struct _BfLayout
   BfVec2 wanted_twice_at; /* here */
 } BfLayout;
 
+/* The base's pose, lying flat. */
+extern const BfPose bf_base_pose;
+
+/* A direction of the pose's face, and a point of it, in space. */
+static inline BfVec3
+bf_pose_vector (const BfPose *pose, BfVec2 v)
+{
+  return bf_vec3_along (bf_vec3_scale (pose->e, v.x), pose->d, v.y);
+}
+
+static inline BfVec3
+bf_pose_point (const BfPose *pose, BfVec2 p)
+{
+  return bf_vec3_add (pose->origin, bf_pose_vector (pose, p));
+}
+
 BfLayout *bf_layout_new (BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
 void bf_layout_free (BfLayout *layout);
 
@@ -105,6 +121,9 @@ bf_layout_meeting (const BfLayout *layout, guint i)
 {
   return &g_array_index (layout->meetings, BfMeeting, i);
 }
+
+/* The index of the flap of that id, or −1. */
+int bf_layout_find_flap (const BfLayout *layout, const char *id);
 
 /* Unfolds: places every flap, finds what meets where, and settles every side. */
 void bf_layout_unfold (BfLayout *layout);

@@ -125,18 +125,8 @@ trace (const BfOpening *opening, const Place *face)
       trace_outline (ring, face, opening);
       break;
     }
-  if (bf_ring_area (ring) < 0.0)
-    bf_ring_reverse (ring);
+  bf_ring_make_counter_clockwise (ring);
   return ring;
-}
-
-static int
-flap_index (const BfLayout *layout, const char *id)
-{
-  for (guint i = 0; i < layout->n_flaps; i++)
-    if (strcmp (layout->flaps[i].flange->id, id) == 0)
-      return (int)i;
-  return -1;
 }
 
 void
@@ -147,7 +137,7 @@ bf_openings_find (const BfLayout *layout, GArray *openings)
   for (guint i = 0; i < asked->len; i++)
     {
       const BfOpening *opening = g_ptr_array_index (asked, i);
-      int index = flap_index (layout, opening->on);
+      int index = bf_layout_find_flap (layout, opening->on);
       const BfFlap *flap = index >= 0 ? &layout->flaps[index] : NULL;
       Place face = face_place (flap != NULL && flap->placed ? flap : NULL);
       BfOpeningResult result = { (guint)(index + 1), opening, NULL };

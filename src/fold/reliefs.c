@@ -26,12 +26,6 @@ bf_relief_clear (BfRelief *relief)
   g_clear_pointer (&relief->ring, bf_ring_free);
 }
 
-static gboolean
-is_drilled (const BfPart *part)
-{
-  return part->cutting.by == BF_CUTTING_DISC || part->cutting.by == BF_CUTTING_SNIPS;
-}
-
 static BfRing *
 circle_ring (BfVec2 centre, double diameter_mm)
 {
@@ -89,7 +83,7 @@ size_round (const BfPart *part, const BfCorner *asked, BfRelief *relief)
 {
   double wanted = relief->need_mm + 2.0 * bf_part_slack_mm (part);
 
-  if (is_drilled (part))
+  if (bf_part_drills_reliefs (part))
     {
       if (asked != NULL && !isnan (asked->relief_size_mm))
         wanted = asked->relief_size_mm;
@@ -184,8 +178,7 @@ notch_ring (const BfLayout *layout, const BfFlap *flap, BfSideName name, double 
 
   for (int i = 0; i < 6; i++)
     bf_ring_add (ring, bf_flap_at_v (flap, corners[i][0], corners[i][1]), 0.0);
-  if (bf_ring_area (ring) < 0.0)
-    bf_ring_reverse (ring);
+  bf_ring_make_counter_clockwise (ring);
   return ring;
 }
 

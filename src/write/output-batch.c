@@ -4,7 +4,6 @@
 
 #include <errno.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -62,17 +61,6 @@ bf_output_batch_free (BfOutputBatch *batch)
   g_free (batch);
 }
 
-/* The file that path stands for, links followed; path itself where there is none yet. */
-static char *
-resolve_links (const char *path)
-{
-  char *resolved = realpath (path, NULL);
-  char *owned = g_strdup (resolved != NULL ? resolved : path);
-
-  free (resolved);
-  return owned;
-}
-
 void
 bf_output_batch_add (BfOutputBatch *batch, const char *path, GBytes *bytes)
 {
@@ -84,7 +72,7 @@ bf_output_batch_add (BfOutputBatch *batch, const char *path, GBytes *bytes)
 
   output = g_new0 (Output, 1);
   output->path = g_strdup (path);
-  output->target = resolve_links (path);
+  output->target = bf_output_resolve_links (path);
   output->bytes = g_bytes_ref (bytes);
   output->is_device =
       g_stat (path, &status) == 0 && !S_ISREG (status.st_mode) && !S_ISDIR (status.st_mode);
@@ -209,10 +197,10 @@ settle (const char *path)
 {
   g_autofree char *folder = g_path_get_dirname (path);
   g_autofree char *name = g_path_get_basename (path);
-  g_autofree char *settled_folder = resolve_links (folder);
+  g_autofree char *settled_folder = bf_output_resolve_links (folder);
 
   if (g_file_test (path, G_FILE_TEST_EXISTS))
-    return resolve_links (path);
+    return bf_output_resolve_links (path);
   return g_build_filename (settled_folder, name, NULL);
 }
 

@@ -50,9 +50,8 @@ write_device (const char *path, const void *bytes, gsize length, GError **error)
   return TRUE;
 }
 
-/* The file that path stands for, links followed; path itself where there is none yet. */
-static char *
-resolve_links (const char *path)
+char *
+bf_output_resolve_links (const char *path)
 {
   char *resolved = realpath (path, NULL);
   char *owned = g_strdup (resolved != NULL ? resolved : path);
@@ -78,7 +77,7 @@ describe_reason (const GError *error)
 static gboolean
 write_file (const char *path, const void *bytes, gsize length, GError **error)
 {
-  g_autofree char *target = resolve_links (path);
+  g_autofree char *target = bf_output_resolve_links (path);
   g_autoptr (GError) local = NULL;
 
   if (g_file_set_contents_full (target, bytes, (gssize)length, G_FILE_SET_CONTENTS_CONSISTENT,
