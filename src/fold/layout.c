@@ -107,9 +107,8 @@ link_parents (BfLayout *layout)
     }
   for (guint i = 0; i < layout->n_flaps; i++)
     layout->flaps[i].depth = depth_of (layout, &layout->flaps[i]);
-  if (layout->n_flaps > 0)
-    g_qsort_with_data (layout->order, (int)layout->n_flaps, sizeof *layout->order, compare_order,
-                       layout);
+  g_qsort_with_data (layout->order, (int)layout->n_flaps, sizeof *layout->order, compare_order,
+                     layout);
 }
 
 BfLayout *
@@ -121,16 +120,16 @@ bf_layout_new (BfPart *part)
   layout->part = part;
   layout->thickness_mm = part->metal.thickness_mm;
   layout->n_flaps = bf_part_n_flanges (part);
-  layout->flaps = g_new0 (BfFlap, layout->n_flaps);
-  layout->order = g_new0 (guint, layout->n_flaps);
+  /* One more than is used: sorting and searching take no NULL, and a part may have no flange. */
+  layout->flaps = g_new0 (BfFlap, layout->n_flaps + 1);
+  layout->order = g_new0 (guint, layout->n_flaps + 1);
   layout->meetings = g_array_new (FALSE, TRUE, sizeof (BfMeeting));
   layout->base_edges = g_new0 (GPtrArray *, n_points + 1);
   for (guint i = 0; i < n_points; i++)
     layout->base_edges[i] = g_ptr_array_new ();
   for (guint i = 0; i < layout->n_flaps; i++)
     init_flap (layout, &layout->flaps[i], bf_part_flange (part, i));
-  if (layout->n_flaps > 0)
-    qsort (layout->flaps, layout->n_flaps, sizeof *layout->flaps, compare_flaps);
+  qsort (layout->flaps, layout->n_flaps, sizeof *layout->flaps, compare_flaps);
   link_parents (layout);
   return layout;
 }
