@@ -8,6 +8,7 @@ all its lines say ok, and one that prints no TAP counts as one. The last line pr
 "N passed, N failed"; the exit status is 1 if anything failed or nothing ran.
 """
 
+import itertools
 import json
 import pathlib
 import re
@@ -16,10 +17,18 @@ import sys
 FINE = ('OK', 'EXPECTEDFAIL', 'SKIP')
 
 
+def tell_why(lines):
+    """Prints the last of the remarks that stand right under a failed line."""
+    remarks = list(itertools.takewhile(lambda line: line.lstrip().startswith('#'), lines))
+    for remark in remarks[-12:]:
+        print('  ', remark.strip())
+
+
 def count_test(test):
     """(passed, failed, skipped) of one entry of the log."""
     passed = failed = skipped = 0
-    for line in (test.get('stdout') or '').splitlines():
+    lines = (test.get('stdout') or '').splitlines()
+    for at, line in enumerate(lines):
         match = re.match(r'\s*(not )?ok\b(.*)', line)
         if not match:
             continue
@@ -28,6 +37,7 @@ def count_test(test):
         elif match.group(1):
             failed += 1
             print('FAILED', test['name'], line.strip())
+            tell_why(lines[at + 1:])
         else:
             passed += 1
     if test['result'] not in FINE and not failed:

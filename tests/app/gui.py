@@ -13,12 +13,12 @@ import traceback
 
 import pyatspi
 
-PATIENCE_S = 15  # how long anything may take to show, on a slow machine and under a sanitizer
+PATIENCE_S = 40  # how long anything may take to show, on a slow machine and under a sanitizer
 
 
-def until(what, condition):
+def until(what, condition, patience_s=PATIENCE_S):
     """Waits until condition gives something, and gives that back."""
-    end = time.monotonic() + PATIENCE_S
+    end = time.monotonic() + patience_s
     while time.monotonic() < end:
         try:
             found = condition()
@@ -32,9 +32,16 @@ def until(what, condition):
 
 def walk(node):
     yield node
-    for child in node:
+    for child in children(node):
         if child is not None:
             yield from walk(child)
+
+
+def children(node):
+    try:
+        return list(node)
+    except Exception:  # it went while it was looked at
+        return []
 
 
 def has_room(node):
@@ -59,7 +66,7 @@ class App:
         command = [program, *map(str, args)]
         self._start(command, {**environment, **(env or {})})
         try:
-            self.node = until('the program on the bus', self._on_the_bus)
+            self.node = until('the program on the bus', self._on_the_bus, 10)
         except AssertionError:
             # The very first program may be up before the bus's registry is, and is not seen then.
             self.process.kill()
@@ -101,6 +108,10 @@ class App:
     def title(self):
         return self.find('frame').name
 
+    def titled(self, title):
+        """Waits for the window's title: the bus hears of a change a moment after it is made."""
+        until(f'the title “{title}”', lambda: self.title() == title)
+
     def run(self, action):
         """Runs one of the window's actions; False where it cannot be run now."""
         actions = self.find('frame').queryAction()
@@ -108,7 +119,7 @@ class App:
         return action in names and actions.doAction(names.index(action))
 
     def can(self, action):
-        actions = self.find('frame').queryAction()
+        actions = until('the actions', lambda: self.find('frame').queryAction())
         return action in [actions.getName(i) for i in range(actions.nActions)]
 
     def key(self, *keys):

@@ -31,7 +31,7 @@ def a_tray_from_nothing_by_keys_alone(program, folder):
         app.key('Tab', 'ctrl+a')
         app.type('13/2 cm')
         app.key('Tab', 'Tab', 'Tab', 'shift+Tab', 'shift+Tab', 'Return')
-        gui.until('the part', lambda: app.title() == 'Tray (not saved)')
+        app.titled('Tray (not saved)')
         app.shown(None, 'Blank and formed part')
         app.save_as(folder / 'made.benchfold')
     base = json.loads((folder / 'made.benchfold').read_text())['base']
@@ -40,7 +40,7 @@ def a_tray_from_nothing_by_keys_alone(program, folder):
 
 def opens_a_part_and_names_its_set_up(program, folder):
     with gui.App(program, EXAMPLES / 'spoke-tray.benchfold') as app:
-        assert app.title() == 'Spoke tray'
+        app.titled('Spoke tray')
         for phrase in ['Metal: Mild steel 1.2 mm', 'Cutting: a 125 mm disc', 'Bending: over a bar',
                        'Corners: welded', 'Sizes: outside']:
             app.shown(None, phrase)
@@ -63,14 +63,14 @@ def a_change_is_undone_and_saved(program, folder):
         app.shown(None, 'riveted')
         app.key('Down', 'Return')
         app.shown(None, 'Corners: riveted')
-        assert app.title() == 'Spoke tray (not saved)'
+        app.titled('Spoke tray (not saved)')
         app.key('ctrl+z')
         app.shown(None, 'Corners: welded')
-        assert app.title() == 'Spoke tray'
+        app.titled('Spoke tray')
         app.key('ctrl+shift+z')
         app.shown(None, 'Corners: riveted')
         app.key('ctrl+s')
-        gui.until('the part to be saved', lambda: app.title() == 'Spoke tray')
+        app.titled('Spoke tray')
     assert json.loads(path.read_text())['joining'] == 'riveted'
 
 
