@@ -4,6 +4,7 @@
 
 #include "core/part.h"
 #include "core/ring.h"
+#include "fold/fix.h"
 
 /* The one result that everything is drawn from: a part's blank, its formed shape, its bends,
  * reliefs, seams and checks. bf_fold() is a pure function of the part; a BfFold is
@@ -27,6 +28,7 @@ typedef struct
   double found, needed; /* NAN where there is no number */
   char *message;        /* a translated sentence */
   BfVec2 place;         /* a point of the blank near it */
+  BfFix fix;            /* what one click would change; left out where nothing would do */
 } BfCheck;
 
 /* One bend line of the blank, and what making it takes. */
