@@ -85,6 +85,30 @@ bf_edit_add_flange (const BfPart *part, const BfEdge *edge, BfTurn turn, char **
   return copy;
 }
 
+double
+bf_hem_depth_mm (const BfPart *part)
+{
+  g_return_val_if_fail (part != NULL, NAN);
+  return MAX (6.0 * part->metal.thickness_mm, 8.0);
+}
+
+BfPart *
+bf_edit_add_hem (const BfPart *part, const BfEdge *edge, BfTurn turn, char **id)
+{
+  g_return_val_if_fail (part != NULL && edge != NULL, NULL);
+
+  g_autofree char *name = NULL;
+  BfPart *copy = bf_edit_add_flange (part, edge, turn, &name);
+  BfFlange *flange = find (copy, name);
+
+  flange->angle_deg = 180.0;
+  flange->length_mm = bf_hem_depth_mm (part);
+  flange->bend.inside_radius_mm = 0.0;
+  if (id != NULL)
+    *id = g_steal_pointer (&name);
+  return copy;
+}
+
 static gboolean
 contains (GPtrArray *ids, const char *id)
 {

@@ -43,6 +43,15 @@ BfPart *bf_edit_flange_angle (const BfPart *part,
 BfPart *
 bf_edit_flange_turn (const BfPart *part, const char *id, BfTurn turn) G_GNUC_WARN_UNUSED_RESULT;
 
+/* A closed hem on the whole of that edge: turned back flat on the metal, as deep as
+ * bf_hem_depth_mm(). id: as for bf_edit_add_flange(). */
+BfPart *bf_edit_add_hem (const BfPart *part, const BfEdge *edge, BfTurn turn, char **id)
+    G_GNUC_WARN_UNUSED_RESULT;
+
+/* How deep a hem is made where nobody says: six times the metal, at least 8 mm (common practice:
+ * less is hard to turn by hand). */
+double bf_hem_depth_mm (const BfPart *part);
+
 /* Every base edge without a flange gets one like that flange (which hangs on the base). Where every
  * base edge has one, they all become like it. */
 BfPart *bf_edit_copy_all_round (const BfPart *part, const char *id) G_GNUC_WARN_UNUSED_RESULT;
@@ -56,6 +65,35 @@ double bf_part_edge_length_mm (const BfPart *part, guint edge);
  * rectangle stays one. Openings beyond move along. */
 BfPart *
 bf_edit_edge_length (const BfPart *part, guint edge, double length_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* --- the base's outline, point by point (core/edit-outline.c) --- */
+
+/* The base becomes that outline, of at least three points; what hung on the old one is gone. One
+ * that runs clockwise is turned round. */
+BfPart *bf_edit_outline (const BfPart *part,
+                         const BfVec2 *points,
+                         guint n_points) G_GNUC_WARN_UNUSED_RESULT;
+
+BfPart *bf_edit_move_point (const BfPart *part, guint point, BfVec2 to) G_GNUC_WARN_UNUSED_RESULT;
+
+/* Moves a base edge that far outward, its ends along its neighbours, so that all angles stay. */
+BfPart *
+bf_edit_move_edge (const BfPart *part, guint edge, double outward_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* How far the base reaches inward from the line of that edge, in mm. */
+double bf_part_edge_depth_mm (const BfPart *part, guint edge);
+
+/* A new point on a base edge. A flange there stays on the longer piece; what counts edges and
+ * points counts on. */
+BfPart *bf_edit_add_point (const BfPart *part, guint edge, BfVec2 at) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The base without that point: its two edges become one. Where both have a flange, the one before
+ * the point stays. Returns NULL where only three points are left. */
+BfPart *bf_edit_remove_point (const BfPart *part, guint point) G_GNUC_WARN_UNUSED_RESULT;
+
+/* A round hole in "base" or in a flange; at: as BfOpening has it. */
+BfPart *bf_edit_add_hole (const BfPart *part, const char *on, BfVec2 at, double diameter_mm)
+    G_GNUC_WARN_UNUSED_RESULT;
 
 /* --- the set-up (core/edit-setup.c) --- */
 
