@@ -187,6 +187,34 @@ bf_edit_flange_turn (const BfPart *part, const char *id, BfTurn turn)
   return copy;
 }
 
+BfPart *
+bf_edit_flange_insets (const BfPart *part, const char *id, double start_mm, double end_mm)
+{
+  g_return_val_if_fail (part != NULL && isfinite (start_mm) && isfinite (end_mm), NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  BfFlange *flange = find (copy, id);
+  if (flange != NULL)
+    {
+      flange->start_mm = start_mm;
+      flange->end_mm = end_mm;
+    }
+  return copy;
+}
+
+BfPart *
+bf_edit_flange_radius (const BfPart *part, const char *id, double inside_radius_mm)
+{
+  g_return_val_if_fail (part != NULL && (isnan (inside_radius_mm) || inside_radius_mm >= 0.0),
+                        NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  BfFlange *flange = find (copy, id);
+  if (flange != NULL)
+    flange->bend.inside_radius_mm = inside_radius_mm;
+  return copy;
+}
+
 /* What makes one flange like another, but for its name and its place. */
 static void
 become_like (BfFlange *flange, const BfFlange *model)

@@ -52,6 +52,15 @@ BfPart *bf_edit_add_hem (const BfPart *part, const BfEdge *edge, BfTurn turn, ch
  * less is hard to turn by hand). */
 double bf_hem_depth_mm (const BfPart *part);
 
+/* Insets from the edge's two ends. */
+BfPart *bf_edit_flange_insets (const BfPart *part, const char *id, double start_mm, double end_mm)
+    G_GNUC_WARN_UNUSED_RESULT;
+
+/* The flange's own inside radius; NAN: the part's again. */
+BfPart *bf_edit_flange_radius (const BfPart *part,
+                               const char *id,
+                               double inside_radius_mm) G_GNUC_WARN_UNUSED_RESULT;
+
 /* Every base edge without a flange gets one like that flange (which hangs on the base). Where every
  * base edge has one, they all become like it. */
 BfPart *bf_edit_copy_all_round (const BfPart *part, const char *id) G_GNUC_WARN_UNUSED_RESULT;
@@ -94,6 +103,28 @@ BfPart *bf_edit_remove_point (const BfPart *part, guint point) G_GNUC_WARN_UNUSE
 /* A round hole in "base" or in a flange; at: as BfOpening has it. */
 BfPart *bf_edit_add_hole (const BfPart *part, const char *on, BfVec2 at, double diameter_mm)
     G_GNUC_WARN_UNUSED_RESULT;
+
+/* --- corners (core/edit-corner.c) --- */
+
+/* The relief at a corner. size: a diameter, or a side; NAN to have it worked out. */
+BfPart *bf_edit_corner_relief (const BfPart *part,
+                               const char *on,
+                               guint at,
+                               BfReliefShape shape,
+                               double size_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+BfPart *bf_edit_corner_join (const BfPart *part, const char *on, guint at, BfJoin join)
+    G_GNUC_WARN_UNUSED_RESULT;
+
+/* --- openings (core/edit-opening.c), by their place in the part's list --- */
+
+/* Where an opening stands; an outline goes there with its first point. */
+BfPart *
+bf_edit_opening_at (const BfPart *part, guint index, BfVec2 at_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* Its diameter, or where it has none its width; an outline stays as it is. */
+BfPart *
+bf_edit_opening_size (const BfPart *part, guint index, double size_mm) G_GNUC_WARN_UNUSED_RESULT;
 
 /* --- the set-up (core/edit-setup.c) --- */
 

@@ -9,6 +9,7 @@
 #include "core/tolerance.h"
 #include "core/units.h"
 #include "fold/checks-unbuilt.h"
+#include "fold/fix-find.h"
 #include "fold/side.h"
 
 void
@@ -72,7 +73,8 @@ add_too_short (BfFold *fold, guint i, double flat, double needed)
 {
   const BfFlap *flap = &fold->layout->flaps[i];
   gboolean must = flat < -BF_TOLERANCE_SIZE_MM;
-  g_autofree char *length = length_text (fold, flap->flange->length_mm - flat + needed);
+  g_autofree char *length = length_text (
+      fold, bf_fix_round_up_mm (flap->flange->length_mm - flat + needed, fold->part->units));
   g_autofree char *found = length_text (fold, MAX (flat, 0.0));
   g_autofree char *wanted = length_text (fold, needed);
   BfCheck check = { .code = "flange-too-short",
@@ -282,5 +284,6 @@ bf_checks_find (BfFold *fold)
   check_blank (fold);
   check_reliefs (fold);
   bf_checks_find_unbuilt (fold);
+  bf_fixes_find (fold);
   sort_checks (fold);
 }

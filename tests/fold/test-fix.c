@@ -1,0 +1,419 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+
+/* Fixes: what they say, what they do, and that every one that is offered cures its check. */
+
+#include "fold/fix.h"
+
+#include <string.h>
+
+#include "core/part-file.h"
+#include "core/tolerance.h"
+#include "core/units.h"
+#include "fold/fold.h"
+#include "look-up.h"
+#include "make-part.h"
+
+#define N_PARTS 200
+
+static BfFlange *
+flange (BfPart *part, guint i)
+{
+  return g_ptr_array_index (part->flanges, i);
+}
+
+/* ---- steps -------------------------------------------------------------------------------- */
+
+typedef struct
+{
+  double length_mm;
+  BfUnits units;
+  double up_mm, down_mm;
+} Step;
+
+static const Step steps[] = {
+  { 10.14, BF_UNITS_MM, 10.2, 10.1 },
+  { 10.2, BF_UNITS_MM, 10.2, 10.2 },
+  { 0.1 + 0.2, BF_UNITS_MM, 0.3, 0.3 },
+  { 0.0, BF_UNITS_MM, 0.0, 0.0 },
+  { 12.0, BF_UNITS_IN, 31 * 25.4 / 64, 30 * 25.4 / 64 },
+  { 25.4 * 3 / 8, BF_UNITS_IN, 25.4 * 3 / 8, 25.4 * 3 / 8 },
+};
+
+static void
+test_steps (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (steps); i++)
+    {
+      const Step *s = &steps[i];
+      g_assert_cmpfloat_with_epsilon (bf_fix_round_up_mm (s->length_mm, s->units), s->up_mm, 1e-9);
+      g_assert_cmpfloat_with_epsilon (bf_fix_round_down_mm (s->length_mm, s->units), s->down_mm,
+                                      1e-9);
+    }
+}
+
+/* ---- words -------------------------------------------------------------------------------- */
+
+typedef struct
+{
+  BfFix fix;
+  BfUnits units;
+  const char *words;
+} Words;
+
+static const Words sayings[] = {
+  { { BF_FIX_FLANGE_LENGTH, "front", 0, { 10.2, 0 } }, BF_UNITS_MM, "Make front 10.2 mm long" },
+  { { BF_FIX_FLANGE_LENGTH, "lip 2", 0, { 9.525, 0 } }, BF_UNITS_IN, "Make lip 2 3/8 in long" },
+  { { BF_FIX_INSETS, "front", 0, { 2, 3.5 } }, BF_UNITS_MM, "Inset front by 2 mm and 3.5 mm" },
+  { { BF_FIX_INSETS, "front", 0, { 0, 0 } }, BF_UNITS_MM, "Run front along its whole edge" },
+  { { BF_FIX_RADIUS, "front", 0, { 1.5, 0 } }, BF_UNITS_MM, "Bend front to a radius of 1.5 mm" },
+  { { BF_FIX_RELIEF_SIZE, "base", 2, { 6.5, 0 } }, BF_UNITS_MM, "Make the relief 6.5 mm wide" },
+  { { BF_FIX_RELIEF_ROUND, "base", 2, { 0, 0 } }, BF_UNITS_MM, "Add a round relief" },
+  { { BF_FIX_JOIN_OPEN, "base", 2, { 0, 0 } }, BF_UNITS_MM, "Leave the corner open" },
+  { { BF_FIX_OPENING_AT, NULL, 0, { 20, 30 } }, BF_UNITS_MM, "Move the opening" },
+  { { BF_FIX_OPENING_SIZE, NULL, 0, { 5, 0 } }, BF_UNITS_MM, "Make the opening 5 mm wide" },
+  { { BF_FIX_NONE, NULL, 0, { 0, 0 } }, BF_UNITS_MM, NULL },
+};
+
+static void
+test_words (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (sayings); i++)
+    {
+      g_autofree char *words = bf_fix_words (&sayings[i].fix, sayings[i].units);
+      g_assert_cmpstr (words, ==, sayings[i].words);
+    }
+}
+
+/* ---- applying ----------------------------------------------------------------------------- */
+
+/* A tray with a hole in its base. */
+static BfPart *
+tray_with_hole (void)
+{
+  BfPart *part = make_tray (200.0, 120.0, 40.0, 90.0);
+  BfOpening *hole = bf_opening_new ("base", BF_OPENING_ROUND);
+
+  hole->at_mm = bf_vec2 (50.0, 60.0);
+  hole->diameter_mm = 8.0;
+  g_ptr_array_add (part->openings, hole);
+  return part;
+}
+
+static BfPart *
+applied (const BfPart *part, BfFix fix)
+{
+  g_autoptr (GError) error = NULL;
+  BfPart *fixed = bf_fix_apply (part, &fix, &error);
+
+  g_assert_no_error (error);
+  return fixed;
+}
+
+static void
+test_apply_flange (void)
+{
+  g_autoptr (BfPart) part = tray_with_hole ();
+  g_autoptr (BfPart) longer =
+      applied (part, (BfFix){ BF_FIX_FLANGE_LENGTH, "f1", 0, { 44.0, 0.0 } });
+  g_autoptr (BfPart) inset = applied (part, (BfFix){ BF_FIX_INSETS, "f1", 0, { 2.0, 3.0 } });
+  g_autoptr (BfPart) wider = applied (part, (BfFix){ BF_FIX_RADIUS, "f1", 0, { 4.0, 0.0 } });
+
+  g_assert_cmpfloat_with_epsilon (flange (longer, 1)->length_mm, 44.0, BF_TOLERANCE_SIZE_MM);
+  g_assert_cmpfloat_with_epsilon (flange (longer, 0)->length_mm, 40.0, BF_TOLERANCE_SIZE_MM);
+  g_assert_cmpfloat_with_epsilon (flange (inset, 1)->start_mm, 2.0, BF_TOLERANCE_SIZE_MM);
+  g_assert_cmpfloat_with_epsilon (flange (inset, 1)->end_mm, 3.0, BF_TOLERANCE_SIZE_MM);
+  g_assert_cmpfloat_with_epsilon (flange (wider, 1)->bend.inside_radius_mm, 4.0,
+                                  BF_TOLERANCE_SIZE_MM);
+  g_assert_cmpfloat_with_epsilon (flange (part, 1)->length_mm, 40.0,
+                                  BF_TOLERANCE_SIZE_MM); /* the old one is as it was */
+}
+
+static void
+test_apply_corner (void)
+{
+  g_autoptr (BfPart) part = tray_with_hole ();
+  g_autoptr (BfPart) round =
+      applied (part, (BfFix){ BF_FIX_RELIEF_ROUND, "base", 2, { 0.0, 0.0 } });
+  g_autoptr (BfPart) sized =
+      applied (round, (BfFix){ BF_FIX_RELIEF_SIZE, "base", 2, { 7.0, 0.0 } });
+  g_autoptr (BfPart) open = applied (sized, (BfFix){ BF_FIX_JOIN_OPEN, "base", 2, { 0.0, 0.0 } });
+  const BfCorner *corner = bf_part_find_corner (open, "base", 2);
+
+  g_assert_cmpuint (part->corners->len, ==, 0);
+  g_assert_true (isnan (bf_part_find_corner (round, "base", 2)->relief_size_mm));
+  g_assert_cmpuint (open->corners->len, ==, 1);
+  g_assert_cmpint (corner->relief, ==, BF_RELIEF_ROUND);
+  g_assert_cmpfloat_with_epsilon (corner->relief_size_mm, 7.0, BF_TOLERANCE_SIZE_MM);
+  g_assert_cmpint (corner->join, ==, BF_JOIN_OPEN);
+}
+
+static void
+test_apply_opening (void)
+{
+  g_autoptr (BfPart) part = tray_with_hole ();
+  g_autoptr (BfPart) moved = applied (part, (BfFix){ BF_FIX_OPENING_AT, NULL, 0, { 55.0, 66.0 } });
+  g_autoptr (BfPart) smaller =
+      applied (moved, (BfFix){ BF_FIX_OPENING_SIZE, NULL, 0, { 5.0, 0.0 } });
+  const BfOpening *hole = g_ptr_array_index (smaller->openings, 0);
+
+  g_assert_cmpfloat_with_epsilon (hole->at_mm.x, 55.0, BF_TOLERANCE_SIZE_MM);
+  g_assert_cmpfloat_with_epsilon (hole->at_mm.y, 66.0, BF_TOLERANCE_SIZE_MM);
+  g_assert_cmpfloat_with_epsilon (hole->diameter_mm, 5.0, BF_TOLERANCE_SIZE_MM);
+}
+
+/* What is refused, and why. */
+static void
+test_refused (void)
+{
+  static const struct
+  {
+    BfFix fix;
+    BfFixError code;
+  } cases[] = {
+    { { BF_FIX_NONE, "f0", 0, { 1, 0 } }, BF_FIX_ERROR_NOT_THERE },
+    { { BF_FIX_FLANGE_LENGTH, "f9", 0, { 40, 0 } }, BF_FIX_ERROR_NOT_THERE },
+    { { BF_FIX_RELIEF_ROUND, "base", 4, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
+    { { BF_FIX_RELIEF_ROUND, NULL, 0, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
+    { { BF_FIX_OPENING_AT, NULL, 1, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
+    { { BF_FIX_FLANGE_LENGTH, "f0", 0, { 0, 0 } }, BF_FIX_ERROR_VALUE },
+    { { BF_FIX_FLANGE_LENGTH, "f0", 0, { NAN, 0 } }, BF_FIX_ERROR_VALUE },
+    { { BF_FIX_FLANGE_LENGTH, "f0", 0, { 2e5, 0 } }, BF_FIX_ERROR_VALUE },
+    { { BF_FIX_RADIUS, "f0", 0, { -1, 0 } }, BF_FIX_ERROR_VALUE },
+    { { BF_FIX_INSETS, "f0", 0, { 0, INFINITY } }, BF_FIX_ERROR_VALUE },
+    { { BF_FIX_RELIEF_SIZE, "base", 0, { 0, 0 } }, BF_FIX_ERROR_VALUE },
+  };
+  g_autoptr (BfPart) part = tray_with_hole ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autoptr (GError) error = NULL;
+      g_assert_null (bf_fix_apply (part, &cases[i].fix, &error));
+      g_assert_error (error, BF_FIX_ERROR, (int)cases[i].code);
+    }
+}
+
+/* ---- every fix cures ------------------------------------------------------------------------ */
+
+static double
+between (GRand *rand, double from, double to)
+{
+  return g_rand_double_range (rand, from, to);
+}
+
+static void
+spoil_flange (GRand *rand, BfFlange *flange)
+{
+  switch (g_rand_int_range (rand, 0, 5))
+    {
+    case 0:
+      flange->length_mm = between (rand, 0.5, 8.0);
+      break;
+    case 1:
+      flange->start_mm = between (rand, 0.0, 200.0);
+      flange->end_mm = between (rand, 0.0, 200.0);
+      break;
+    case 2:
+      flange->start_taper_deg = between (rand, 30.0, 75.0);
+      flange->end_taper_deg = between (rand, 30.0, 75.0);
+      break;
+    case 3:
+      flange->bend.inside_radius_mm = between (rand, 0.0, 0.4);
+      break;
+    default:
+      break;
+    }
+}
+
+/* A random part with faults put in, such as a slip of the finger makes. */
+static BfPart *
+make_spoilt (guint seed)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed (seed + 7000);
+  BfPart *part = make_random (seed);
+
+  part->units = g_rand_boolean (rand) ? BF_UNITS_MM : BF_UNITS_IN;
+  part->cutting.drills = (BfDrillSet)g_rand_int_range (rand, 0, 3);
+  for (guint i = 0; i < bf_part_n_flanges (part); i++)
+    spoil_flange (rand, flange (part, i));
+  for (guint at = 0; at < bf_part_n_points (part); at++)
+    {
+      BfCorner *corner = bf_corner_new ("base", at);
+      corner->relief = (BfReliefShape)g_rand_int_range (rand, 0, 4);
+      if (corner->relief != BF_RELIEF_NONE && g_rand_boolean (rand))
+        corner->relief_size_mm = between (rand, 1.0, 6.0);
+      g_ptr_array_add (part->corners, corner);
+    }
+  return part;
+}
+
+static gboolean
+says_still (const BfFold *fold, const BfCheck *check)
+{
+  for (guint i = 0; i < fold->checks->len; i++)
+    if (g_str_equal (bf_fold_check (fold, i)->code, check->code) &&
+        g_str_equal (bf_fold_check (fold, i)->where, check->where))
+      return TRUE;
+  return FALSE;
+}
+
+static void
+assert_readable (const BfPart *part)
+{
+  g_autoptr (GError) error = NULL;
+  g_autofree char *text = bf_part_to_text (part);
+  g_autoptr (BfPart) again = bf_part_from_text (text, -1, &error);
+
+  g_assert_no_error (error);
+  g_assert_nonnull (again);
+}
+
+/* The sentence asks for the length that the button gives. */
+static void
+assert_agree (const BfCheck *check, BfUnits units)
+{
+  g_autofree char *length = bf_format_length (check->fix.value[0], units);
+
+  if (g_str_equal (check->code, "flange-too-short"))
+    g_assert_nonnull (strstr (check->message, length));
+}
+
+static void
+assert_cures (guint seed, const BfFold *fold, const BfCheck *check)
+{
+  g_autoptr (BfPart) fixed = applied (fold->part, check->fix);
+  g_autoptr (BfFold) after = bf_fold (fixed);
+  g_autofree char *words = bf_fix_words (&check->fix, fixed->units);
+
+  g_test_message ("seed %u: %s %s (%s): %s", seed, check->code, check->where, check->message,
+                  words);
+  g_assert_cmpuint (strlen (words), >, 8);
+  g_assert_false (says_still (after, check));
+  assert_agree (check, fixed->units);
+  assert_readable (fixed);
+}
+
+/* Counts checks of a code, and how many of them carry a fix. */
+static void
+count (GHashTable *seen, const BfCheck *check)
+{
+  guint n = GPOINTER_TO_UINT (g_hash_table_lookup (seen, check->code));
+
+  n += check->fix.kind != BF_FIX_NONE ? 0x10001 : 1;
+  g_hash_table_insert (seen, (gpointer)check->code, GUINT_TO_POINTER (n));
+}
+
+static void
+assert_seen (GHashTable *seen, const char *code, guint at_least)
+{
+  guint n = GPOINTER_TO_UINT (g_hash_table_lookup (seen, code));
+
+  g_test_message ("%s: %u, %u with a fix", code, n & 0xffff, n >> 16);
+  g_assert_cmpuint (n >> 16, >=, at_least);
+}
+
+static void
+test_offered_fixes_cure (void)
+{
+  g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
+
+  for (guint seed = 0; seed < N_PARTS; seed++)
+    {
+      g_autoptr (BfPart) part = make_spoilt (seed);
+      g_autoptr (BfFold) fold = bf_fold (part);
+
+      for (guint i = 0; i < fold->checks->len; i++)
+        {
+          const BfCheck *check = bf_fold_check (fold, i);
+          count (seen, check);
+          if (check->fix.kind != BF_FIX_NONE)
+            assert_cures (seed, fold, check);
+        }
+    }
+  assert_seen (seen, "flange-too-short", 50);
+  assert_seen (seen, "flange-off-edge", 50);
+  assert_seen (seen, "flange-too-narrow", 20);
+  assert_seen (seen, "radius-too-tight", 100);
+  assert_seen (seen, "relief-too-small", 50);
+  assert_seen (seen, "relief-missing", 50);
+}
+
+/* ---- what is offered ------------------------------------------------------------------------ */
+
+/* 1 of flat where 3 are sound: 2 more; and said so. */
+static void
+test_short_flat (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+  g_autoptr (BfFold) fold = NULL;
+  const BfCheck *check;
+
+  add_flange (part, "front", 0, 4.0, 90.0);
+  fold = bf_fold (part);
+  check = find_check (fold, "flange-too-short", "front");
+  g_assert_cmpint (check->fix.kind, ==, BF_FIX_FLANGE_LENGTH);
+  g_assert_cmpfloat_with_epsilon (check->fix.value[0], 6.0, 1e-9);
+}
+
+/* √2 · 3.3458 + 1.5 is 6.23: the next drill is 6.5 mm, or 1/4 in (6.35). A table cuts what is
+ * asked, to a tenth: its relief needs no slack, 4.73. */
+static void
+test_next_drill (void)
+{
+  static const struct
+  {
+    BfCuttingWay by;
+    BfDrillSet drills;
+    double size_mm;
+  } cases[] = {
+    { BF_CUTTING_DISC, BF_DRILLS_METRIC, 6.5 },
+    { BF_CUTTING_DISC, BF_DRILLS_FRACTION, 6.35 },
+    { BF_CUTTING_TABLE, BF_DRILLS_METRIC, 4.8 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+      g_autoptr (BfFold) fold = NULL;
+      BfCorner *corner = bf_corner_new ("base", 2);
+
+      corner->relief = BF_RELIEF_ROUND;
+      corner->relief_size_mm = 3.0;
+      g_ptr_array_add (part->corners, corner);
+      part->cutting.by = cases[i].by;
+      part->cutting.drills = cases[i].drills;
+      fold = bf_fold (part);
+      g_assert_cmpfloat_with_epsilon (find_check (fold, "relief-too-small", "base:2")->fix.value[0],
+                                      cases[i].size_mm, 1e-9);
+    }
+}
+
+/* Two flanges on one edge: which of them should give way is for the person to say. */
+static void
+test_shared_edge (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+  g_autoptr (BfFold) fold = NULL;
+
+  add_flange (part, "a", 0, 40.0, 90.0)->end_mm = 120.0;
+  add_flange (part, "b", 0, 40.0, 90.0)->start_mm = 199.5;
+  fold = bf_fold (part);
+  g_assert_cmpint (find_check (fold, "flange-off-edge", "b")->fix.kind, ==, BF_FIX_NONE);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/fix/steps", test_steps);
+  g_test_add_func ("/fix/words", test_words);
+  g_test_add_func ("/fix/apply/flange", test_apply_flange);
+  g_test_add_func ("/fix/apply/corner", test_apply_corner);
+  g_test_add_func ("/fix/apply/opening", test_apply_opening);
+  g_test_add_func ("/fix/refused", test_refused);
+  g_test_add_func ("/fix/offered-fixes-cure", test_offered_fixes_cure);
+  g_test_add_func ("/fix/short-flat", test_short_flat);
+  g_test_add_func ("/fix/next-drill", test_next_drill);
+  g_test_add_func ("/fix/shared-edge", test_shared_edge);
+  return g_test_run ();
+}
