@@ -103,6 +103,13 @@ bf_document_get_file (BfDocument *self)
   return self->file;
 }
 
+const char *
+bf_document_get_file_tag (BfDocument *self)
+{
+  g_return_val_if_fail (BF_IS_DOCUMENT (self), NULL);
+  return self->file_tag;
+}
+
 char *
 bf_document_dup_title (BfDocument *self)
 {
@@ -146,13 +153,15 @@ bf_document_set_part (BfDocument *self, BfPart *part, GFile *file)
 }
 
 void
-bf_document_recover_part (BfDocument *self, BfPart *part, GFile *file)
+bf_document_recover_part (BfDocument *self, BfPart *part, GFile *file, const char *file_tag)
 {
   g_return_if_fail (BF_IS_DOCUMENT (self) && part != NULL);
 
   start_history (self, part);
   bf_history_mark_unsaved (self->history);
-  set_file (self, file);
+  g_set_object (&self->file, file);
+  g_free (self->file_tag);
+  self->file_tag = g_strdup (file_tag);
   part_changed (self);
 }
 

@@ -25,8 +25,10 @@ BfDocument *bf_document_new (void) G_GNUC_WARN_UNUSED_RESULT;
 BfPart *bf_document_get_part (BfDocument *self);
 BfFold *bf_document_get_fold (BfDocument *self);
 
-/* The file that it was read from or saved to, or NULL. */
+/* The file that it was read from or saved to, or NULL; and the etag that the file had then, NULL
+ * where it has none. */
 GFile *bf_document_get_file (BfDocument *self);
+const char *bf_document_get_file_tag (BfDocument *self);
 
 /* What to call it: the part's name, else the file's, else "New part". Returns: (transfer full). */
 char *bf_document_dup_title (BfDocument *self) G_GNUC_WARN_UNUSED_RESULT;
@@ -39,8 +41,8 @@ gboolean bf_document_is_changed (BfDocument *self);
 void bf_document_set_part (BfDocument *self, BfPart *part, GFile *file);
 
 /* Starts anew with a part that is newer than what stands in that file (or in none, where file is
- * NULL). */
-void bf_document_recover_part (BfDocument *self, BfPart *part, GFile *file);
+ * NULL). file_tag: the etag that the file had when the work on it began, or NULL. */
+void bf_document_recover_part (BfDocument *self, BfPart *part, GFile *file, const char *file_tag);
 
 /* The part becomes another one. name: what was done, translated. merge_key: see
  * bf_history_push(); NULL for a step of its own. */
