@@ -73,11 +73,18 @@ inward_mm (const BfPart *part, const BfPart *copy, guint edge, gboolean at_end)
   return at_end ? -bf_vec2_dot (by, along) : bf_vec2_dot (by, along);
 }
 
-/* An inset of 0 leaves its end to the corner, which stays where it is. */
+/* An inset of 0 leaves its end to the corner, which stays where it is, where another flange stands
+ * beyond; beside a bare edge the flange stays where it is itself. */
 static double
-moved_inset (double inset_mm, double inward)
+moved_inset (const BfPart *part, const BfFlange *flange, gboolean at_end, double inward)
 {
-  return inset_mm > 0.0 ? MAX (inset_mm - inward, 0.0) : inset_mm;
+  guint n = bf_part_n_points (part), edge = flange->edge_index;
+  BfEdge beside = { "base", BF_EDGE_INDEX, at_end ? (edge + 1) % n : (edge + n - 1) % n };
+  double inset_mm = at_end ? flange->end_mm : flange->start_mm;
+
+  if (inset_mm > 0.0 || bf_part_flange_at (part, &beside) == NULL)
+    return MAX (inset_mm - inward, 0.0);
+  return inset_mm;
 }
 
 /* FALSE where nothing of the flange would be left to measure. */
@@ -90,8 +97,8 @@ move_flange (const BfPart *part, const BfPart *copy, BfFlange *flange, double si
   if (flange->edge == BF_EDGE_INDEX)
     {
       guint edge = flange->edge_index;
-      flange->start_mm = moved_inset (flange->start_mm, inward_mm (part, copy, edge, FALSE));
-      flange->end_mm = moved_inset (flange->end_mm, inward_mm (part, copy, edge, TRUE));
+      flange->start_mm = moved_inset (part, flange, FALSE, inward_mm (part, copy, edge, FALSE));
+      flange->end_mm = moved_inset (part, flange, TRUE, inward_mm (part, copy, edge, TRUE));
     }
   return flange->length_mm > 0.0;
 }

@@ -363,11 +363,12 @@ bf_json_guard (const char *text, gsize length, gsize max_bytes, guint max_depth,
 
   if (length > max_bytes)
     {
+      g_autofree char *found = g_strdup_printf ("%" G_GSIZE_FORMAT, length);
+      g_autofree char *most = g_strdup_printf ("%" G_GSIZE_FORMAT, max_bytes);
+
       g_set_error (error, BF_PART_ERROR, BF_PART_ERROR_TOO_LARGE,
                    /* Translators: sizes in bytes. */
-                   _ ("the file is too large: %" G_GSIZE_FORMAT " bytes, at most %" G_GSIZE_FORMAT
-                      " can be read"),
-                   length, max_bytes);
+                   _ ("the file is too large: %s bytes, at most %s can be read"), found, most);
       return FALSE;
     }
   if (scan_text (&scan))

@@ -4,13 +4,16 @@
 
 #include <glib/gi18n.h>
 
-#include "core/defaults.h"
 #include "core/materials.h"
 #include "core/tolerance.h"
 #include "core/units.h"
+#include "fold/checks-reliefs.h"
 #include "fold/checks-unbuilt.h"
 #include "fold/fix-find.h"
 #include "fold/side.h"
+
+/* A bend turned this far is a hem. */
+#define HEM_RAD (G_PI - 1e-6)
 
 void
 bf_check_clear (BfCheck *check)
@@ -27,8 +30,8 @@ bf_checks_add (BfFold *fold, BfCheck check, const char *where, char *message)
   g_array_append_val (fold->checks, check);
 }
 
-static char *
-length_text (const BfFold *fold, double length_mm)
+char *
+bf_checks_length (const BfFold *fold, double length_mm)
 {
   return bf_format_length (length_mm, fold->part->units);
 }
@@ -52,10 +55,12 @@ check_on_edge (BfFold *fold, guint i)
                     .found = width,
                     .needed = fold->layout->thickness_mm,
                     .place = bend_middle (fold, i) };
-  g_autofree char *needed = length_text (fold, fold->layout->thickness_mm);
+  g_autofree char *needed = bf_checks_length (fold, fold->layout->thickness_mm);
 
   if (flap->placed && width >= fold->layout->thickness_mm)
     return;
+  if (flap->parent >= 0 && !fold->layout->flaps[flap->parent].placed)
+    return; /* what it hangs on has the fault */
   if (!flap->placed)
     {
       check.found = NAN;
@@ -73,10 +78,10 @@ add_too_short (BfFold *fold, guint i, double flat, double needed)
 {
   const BfFlap *flap = &fold->layout->flaps[i];
   gboolean must = flat < -BF_TOLERANCE_SIZE_MM;
-  g_autofree char *length = length_text (
+  g_autofree char *length = bf_checks_length (
       fold, bf_fix_round_up_mm (flap->flange->length_mm - flat + needed, fold->part->units));
-  g_autofree char *found = length_text (fold, MAX (flat, 0.0));
-  g_autofree char *wanted = length_text (fold, needed);
+  g_autofree char *found = bf_checks_length (fold, MAX (flat, 0.0));
+  g_autofree char *wanted = bf_checks_length (fold, needed);
   BfCheck check = { .code = "flange-too-short",
                     .severity = must ? BF_SEVERITY_MUST_FIX : BF_SEVERITY_LOOK_AT,
                     .found = flat,
@@ -119,7 +124,7 @@ check_tip (BfFold *fold, guint i)
                     .found = width,
                     .needed = 0.0,
                     .place = bend_middle (fold, i) };
-  g_autofree char *over = length_text (fold, -width);
+  g_autofree char *over = bf_checks_length (fold, -width);
 
   if (!flap->placed || width >= 0.0)
     return;
@@ -130,14 +135,32 @@ check_tip (BfFold *fold, guint i)
                                   flap->flange->id, over));
 }
 
+/* A closed hem is meant to be flattened: metals that bend to once their thickness take it (common
+ * practice: ducts and pans of soft steel, galvanised and zinc are hemmed all day long), harder ones
+ * crack. */
+static void
+check_hem (BfFold *fold, guint i, BfCheck check)
+{
+  const BfFlap *flap = &fold->layout->flaps[i];
+  g_autofree char *wanted = bf_checks_length (fold, check.needed);
+
+  if (check.needed <= fold->layout->thickness_mm + BF_TOLERANCE_SIZE_MM)
+    return;
+  bf_checks_add (fold, check, flap->flange->id,
+                 /* Translators: the flange's name, and a length with its unit */
+                 g_strdup_printf (_ ("%s is folded back tighter than this metal takes: it cracks. "
+                                     "Leave the hem open, with an inside radius of %s."),
+                                  flap->flange->id, wanted));
+}
+
 static void
 check_radius (BfFold *fold, guint i)
 {
   const BfFlap *flap = &fold->layout->flaps[i];
   const BfMaterial *material = bf_material_find (fold->part->metal.material);
   double needed = material == NULL ? 0.0 : material->least_radius * fold->layout->thickness_mm;
-  g_autofree char *found = length_text (fold, flap->radius_mm);
-  g_autofree char *wanted = length_text (fold, needed);
+  g_autofree char *found = bf_checks_length (fold, flap->radius_mm);
+  g_autofree char *wanted = bf_checks_length (fold, needed);
   BfCheck check = { .code = "radius-too-tight",
                     .severity = BF_SEVERITY_LOOK_AT,
                     .found = flap->radius_mm,
@@ -146,6 +169,11 @@ check_radius (BfFold *fold, guint i)
 
   if (flap->radius_mm >= needed - BF_TOLERANCE_SIZE_MM || flap->bend.way == BF_BEND_WAY_SCORE)
     return;
+  if (flap->angle_rad >= HEM_RAD)
+    {
+      check_hem (fold, i, check);
+      return;
+    }
   bf_checks_add (fold, check, flap->flange->id,
                  /* Translators: the flange's name, and two lengths with their units */
                  g_strdup_printf (_ ("%s bends to an inside radius of %s; this metal may crack "
@@ -205,57 +233,6 @@ check_blank (BfFold *fold)
     }
 }
 
-/* ---- reliefs ------------------------------------------------------------------------------ */
-
-static void
-check_relief_size (BfFold *fold, const BfRelief *relief, double slack_mm)
-{
-  double needed = relief->need_mm + 2.0 * slack_mm;
-  g_autofree char *found = length_text (fold, relief->diameter_mm);
-  g_autofree char *wanted = length_text (fold, needed);
-  BfCheck check = { .code = "relief-too-small",
-                    .severity = BF_SEVERITY_LOOK_AT,
-                    .found = relief->diameter_mm,
-                    .needed = needed,
-                    .place = relief->at };
-
-  if (relief->shape == BF_RELIEF_SQUARE)
-    check.needed = needed = relief->need_mm;
-  if (relief->diameter_mm >= needed - BF_TOLERANCE_SIZE_MM)
-    return;
-  bf_checks_add (fold, check, relief->where,
-                 /* Translators: two lengths with their units */
-                 g_strdup_printf (_ ("The corner relief is %s wide; %s is needed to clear both "
-                                     "bends. Make it larger."),
-                                  found, wanted));
-}
-
-static void
-check_reliefs (BfFold *fold)
-{
-  double slack = bf_part_slack_mm (fold->part);
-
-  for (guint i = 0; i < fold->reliefs->len; i++)
-    if (bf_fold_relief (fold, i)->kind == BF_RELIEF_KIND_CORNER)
-      check_relief_size (fold, bf_fold_relief (fold, i), slack);
-  for (guint i = 0; i < fold->layout->meetings->len; i++)
-    {
-      const BfMeeting *meeting = bf_layout_meeting (fold->layout, i);
-      BfCheck check = { .code = "relief-missing",
-                        .severity = BF_SEVERITY_LOOK_AT,
-                        .found = NAN,
-                        .needed = NAN,
-                        .place = meeting->vertex };
-      g_autofree char *where = g_strdup_printf ("base:%u", meeting->at);
-
-      if (meeting->asked == NULL || meeting->asked->relief != BF_RELIEF_NONE)
-        continue;
-      bf_checks_add (fold, check, where,
-                     g_strdup (_ ("This corner has no relief: the metal bulges or tears where the "
-                                  "two bends meet.")));
-    }
-}
-
 static int
 compare_severity (gconstpointer a, gconstpointer b, gpointer data)
 {
@@ -282,7 +259,7 @@ bf_checks_find (BfFold *fold)
       check_radius (fold, i);
     }
   check_blank (fold);
-  check_reliefs (fold);
+  bf_checks_find_reliefs (fold);
   bf_checks_find_unbuilt (fold);
   bf_fixes_find (fold);
   sort_checks (fold);

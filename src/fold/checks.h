@@ -13,3 +13,6 @@ void bf_check_clear (BfCheck *check);
 
 /* Adds a check; message is taken over, where is copied. found, needed: NAN for no number. */
 void bf_checks_add (BfFold *fold, BfCheck check, const char *where, char *message);
+
+/* A length with its unit, as the part's units have it. Returns: (transfer full). */
+char *bf_checks_length (const BfFold *fold, double length_mm) G_GNUC_WARN_UNUSED_RESULT;

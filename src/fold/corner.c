@@ -116,6 +116,28 @@ stands_clear (const BfLayout *layout, const BfMeeting *meeting, BfSideName name)
   return TRUE;
 }
 
+/* Where the two drawn lines would cross if the part were counted outside. What stands free of both
+ * inside planes is measured from there, so that the part's measure does not change the metal. */
+static void
+fill_outer_vertex (const BfLayout *layout, BfMeeting *meeting)
+{
+  const BfFlap *a = flap_of (layout, meeting, BF_SIDE_END);
+  const BfFlap *b = flap_of (layout, meeting, BF_SIDE_START);
+  EdgeLine line_a = { a->edge_n, a->sums.outside_setback_mm - a->sums.setback_mm };
+  EdgeLine line_b = { b->edge_n, b->sums.outside_setback_mm - b->sums.setback_mm };
+
+  if (!cross_lines (meeting->vertex, line_a, line_b, &meeting->outer_vertex))
+    meeting->outer_vertex = meeting->vertex;
+}
+
+/* q of the outer vertex: where a side ends that nothing trims. */
+static double
+outer_q (const BfMeeting *meeting, BfSideName name)
+{
+  BfVec2 in = name == BF_SIDE_END ? meeting->before_in : meeting->after_in;
+  return bf_vec2_dot (bf_vec2_sub (meeting->outer_vertex, meeting->vertex), in);
+}
+
 static void
 fill_meeting (const BfLayout *layout, BfMeeting *meeting)
 {
@@ -132,6 +154,7 @@ fill_meeting (const BfLayout *layout, BfMeeting *meeting)
   meeting->before_in = bf_vec2_scale (a->edge_e, -1.0);
   meeting->after_in = b->edge_e;
   fill_crossings (layout, meeting);
+  fill_outer_vertex (layout, meeting);
 }
 
 void
@@ -206,10 +229,11 @@ trim_at_inside_line (BfLayout *layout, const BfMeeting *meeting, BfSideName name
 
   if (lean < 0.0 && bf_inside_planes_cut (&its, &own, &its_at, &its_lean))
     {
-      BfVec3 reach = bf_vec3_along (its.point, its.in, its_at + its_lean * other->tip_w_mm);
+      double tip = other->tip_w_mm + other->tip_shift_mm;
+      BfVec3 reach = bf_vec3_along (its.point, its.in, its_at + its_lean * tip);
       double w;
 
-      reach = bf_vec3_along (reach, its.out, other->tip_w_mm);
+      reach = bf_vec3_along (reach, its.out, tip);
       w = bf_vec3_dot (bf_vec3_sub (reach, own.point), own.out);
       bf_side_add (&flap->sides[name], at + lean * w, 0.0);
     }
@@ -257,13 +281,13 @@ trim_at_bisector (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 {
   BfFlap *flap = flap_of (layout, meeting, name);
   gboolean convex = bf_corner_is_convex (meeting);
-  BfVec2 through = convex && meeting->has_crossing ? meeting->bend_crossing : meeting->vertex;
+  BfVec2 through = convex && meeting->has_crossing ? meeting->bend_crossing : meeting->outer_vertex;
 
-  bf_side_add (&flap->sides[name], 0.0, 0.0);
+  bf_side_add (&flap->sides[name], outer_q (meeting, name), 0.0);
   bf_side_keep_beyond_line (flap, name, towards (meeting, name), through, meeting->gap_mm / 2.0);
   if (!convex)
-    keep_from_upright_plane (layout, meeting, flap, name, meeting->vertex);
-  flap->sides[name].zone_limit_mm = MAX (flap->sides[name].zone_limit_mm, 0.0);
+    keep_from_upright_plane (layout, meeting, flap, name, meeting->outer_vertex);
+  flap->sides[name].zone_limit_mm = MAX (flap->sides[name].zone_limit_mm, outer_q (meeting, name));
 }
 
 static void
@@ -276,6 +300,8 @@ trim_convex (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
     keep_from_upright_plane (layout, meeting, flap, name, meeting->tangent_crossing);
   else if (!is_hem (other) && meeting->join != BF_JOIN_UNTRIMMED)
     trim_at_inside_line (layout, meeting, name);
+  else if (!flap->sides[name].own)
+    bf_side_add (&flap->sides[name], outer_q (meeting, name), 0.0);
 }
 
 void
@@ -353,8 +379,8 @@ keep_from_wall (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSide
 static void
 mitre_inside (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name)
 {
-  keep_from_upright_plane (layout, meeting, flap, name, meeting->vertex);
-  bf_side_keep_beyond_line (flap, name, towards (meeting, name), meeting->vertex,
+  keep_from_upright_plane (layout, meeting, flap, name, meeting->outer_vertex);
+  bf_side_keep_beyond_line (flap, name, towards (meeting, name), meeting->outer_vertex,
                             meeting->gap_mm / 2.0);
 }
 
@@ -375,7 +401,7 @@ bf_corner_mitre (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSid
     keep_from_wall (layout, meeting, flap, name);
   else if (both) /* one up, one down: nothing to close */
     {
-      keep_from_upright_plane (layout, meeting, flap, name, meeting->vertex);
+      keep_from_upright_plane (layout, meeting, flap, name, meeting->outer_vertex);
       bf_side_add (&flap->sides[name], 0.0, 0.0);
     }
 }

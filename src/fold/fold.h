@@ -69,8 +69,8 @@ typedef struct
   BfVec2 at;           /* the centre */
   double need_mm;      /* by geometry alone */
   double diameter_mm;  /* as drawn; the side for a square, the width for a notch */
-  double drill_mm;     /* NAN where it is not drilled */
-  char *drill;         /* "6.5 mm"; NULL where it is not drilled */
+  double drill_mm;     /* NAN where it is not drilled, or no drill owned has the size asked */
+  char *drill;         /* "6.5 mm"; NULL where drill_mm is NAN */
   BfRing *ring;        /* the outline of the cut */
 } BfRelief;
 

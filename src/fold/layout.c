@@ -90,6 +90,8 @@ link_to_tip (BfFlap *parent, BfFlap *flap)
   g_ptr_array_add (parent->on_tip, flap);
   g_ptr_array_sort (parent->on_tip, compare_starts);
   parent->tip_setback_mm = MAX (parent->tip_setback_mm, flap->sums.setback_mm);
+  parent->tip_shift_mm =
+      MAX (parent->tip_shift_mm, flap->sums.outside_setback_mm - flap->sums.setback_mm);
 }
 
 static void
@@ -206,9 +208,10 @@ find_tip_edge (const BfLayout *layout, BfFlap *flap)
 {
   const BfFlap *parent = &layout->flaps[flap->parent];
   double tip = parent->tip_w_mm, tangent = tip - flap->sums.setback_mm;
+  double outer_tip = tangent + flap->sums.outside_setback_mm; /* whatever the part's measure */
   const BfSide *start = &parent->sides[BF_SIDE_START], *end = &parent->sides[BF_SIDE_END];
-  double from = MAX (bf_side_at (start, tip), bf_side_at (start, tangent));
-  double to = parent->edge_length_mm - MAX (bf_side_at (end, tip), bf_side_at (end, tangent));
+  double from = MAX (bf_side_at (start, outer_tip), bf_side_at (start, tangent));
+  double to = parent->edge_length_mm - MAX (bf_side_at (end, outer_tip), bf_side_at (end, tangent));
 
   flap->edge_length_mm = to - from;
   flap->edge_start = bf_vec2 (from, tip);

@@ -62,6 +62,7 @@ typedef struct
 
   double tip_w_mm;       /* w of the drawn tip: length − setback */
   double tip_setback_mm; /* the largest setback among what its tip carries */
+  double tip_shift_mm;   /* how much further out the tip is drawn where sizes count outside */
   GPtrArray *on_tip;     /* BfFlap that its tip carries, by start inset (not owned); or NULL */
   BfSide sides[2];
   BfPose pose;
@@ -78,6 +79,7 @@ typedef struct
   double gap_mm;
   double interior_rad;
   BfVec2 vertex, before_in, after_in; /* in the blank; unit vectors along the edges, from it */
+  BfVec2 outer_vertex;                /* the vertex counted outside, whatever the part's measure */
   gboolean has_crossing;
   BfVec2 tangent_crossing; /* P */
   BfVec2 bend_crossing;

@@ -4,6 +4,7 @@
 
 #include "core/defaults.h"
 #include "core/drills.h"
+#include "core/tolerance.h"
 #include "fold/end-relief.h"
 #include "fold/outline.h"
 #include "fold/side.h"
@@ -78,22 +79,41 @@ place_round (const BfMeeting *meeting, const BfVec2 *points, guint n, BfRelief *
   relief->need_mm = 2.0 * radius;
 }
 
+/* A size that was asked for is drawn as it is, and only a drill of just that size is named. */
 static void
-size_round (const BfPart *part, const BfCorner *asked, BfRelief *relief)
+size_as_asked (const BfPart *part, double asked_mm, BfRelief *relief)
+{
+  g_autofree char *name = NULL;
+  double drill_mm = NAN;
+
+  relief->diameter_mm = asked_mm;
+  if (bf_part_drills_reliefs (part))
+    drill_mm = bf_drill_next_up (part, asked_mm, &name);
+  if (!(fabs (drill_mm - asked_mm) <= BF_TOLERANCE_SIZE_MM))
+    return;
+  relief->drill_mm = drill_mm;
+  relief->drill = g_steal_pointer (&name);
+}
+
+static void
+size_as_needed (const BfPart *part, BfRelief *relief)
 {
   double wanted = relief->need_mm + 2.0 * bf_part_slack_mm (part);
 
-  if (bf_part_drills_reliefs (part))
-    {
-      if (asked != NULL && !isnan (asked->relief_size_mm))
-        wanted = asked->relief_size_mm;
-      relief->drill_mm = bf_drill_next_up (part, wanted, &relief->drill);
-    }
   relief->diameter_mm = ceil (wanted / CUT_STEP_MM - 1e-9) * CUT_STEP_MM;
+  if (bf_part_drills_reliefs (part))
+    relief->drill_mm = bf_drill_next_up (part, wanted, &relief->drill);
   if (!isnan (relief->drill_mm))
     relief->diameter_mm = relief->drill_mm;
+}
+
+static void
+size_round (const BfPart *part, const BfCorner *asked, BfRelief *relief)
+{
   if (asked != NULL && !isnan (asked->relief_size_mm))
-    relief->diameter_mm = asked->relief_size_mm;
+    size_as_asked (part, asked->relief_size_mm, relief);
+  else
+    size_as_needed (part, relief);
   relief->ring = circle_ring (relief->at, relief->diameter_mm);
 }
 

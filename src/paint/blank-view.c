@@ -23,14 +23,21 @@ bf_blank_style_init (BfBlankStyle *style, const BfFold *fold)
 }
 
 static void
-draw_metal (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+add_blank_path (const BfFold *fold, cairo_t *cr)
 {
   for (guint i = 0; i < fold->blank.rings->len; i++)
     bf_ring_path (bf_blank_ring (&fold->blank, i), cr);
+}
+
+static void
+draw_metal (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  add_blank_path (fold, cr);
   bf_set_source_rgb (cr, metal_rgb[style->dark ? 1 : 0]);
   cairo_fill (cr);
 }
 
+/* A face is lit where it is metal: its outline knows nothing of reliefs and openings. */
 static void
 draw_highlight (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 {
@@ -38,10 +45,14 @@ draw_highlight (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 
   if (style->highlight_face < 0 || (guint)style->highlight_face >= fold->faces->len)
     return;
+  cairo_save (cr);
+  add_blank_path (fold, cr);
+  cairo_clip (cr);
   bf_ring_path (bf_fold_face (fold, (guint)style->highlight_face)->outline, cr);
   cairo_set_source_rgba (cr, (rgb >> 16 & 0xFF) / 255.0, (rgb >> 8 & 0xFF) / 255.0,
                          (rgb & 0xFF) / 255.0, HIGHLIGHT_ALPHA);
   cairo_fill (cr);
+  cairo_restore (cr);
 }
 
 static void

@@ -131,7 +131,7 @@ assert_same_metal (BfPart *a, BfPart *b)
 static void
 test_measure_leaves_the_metal (void)
 {
-  static const double angles_deg[] = { 90.0, 60.0, 110.0, 135.0 };
+  static const double angles_deg[] = { 90.0, 60.0, 110.0, 135.0, 180.0 };
 
   for (BfThing which = BF_THING_TRAY; which < BF_N_THINGS; which++)
     for (guint i = 0; i < G_N_ELEMENTS (angles_deg); i++)

@@ -382,6 +382,50 @@ test_unknown_metal (void)
   g_assert_true (isnan (fold->blank.mass_kg));
 }
 
+/* Flat on itself: soft metals take it, and what cracks above its own thickness does not. */
+static void
+test_closed_hem (void)
+{
+  static const struct
+  {
+    const char *metal;
+    double radius_mm, needed_mm; /* NAN: nothing said */
+  } table[] = {
+    { "mild-steel", 0.0, NAN },         { "galvanized-steel", 0.0, NAN },
+    { "aluminium-6061-t6", 0.0, 2.25 }, { "aluminium-6061-t6", 2.2, 2.25 },
+    { "aluminium-6061-t6", 2.25, NAN },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    {
+      g_autoptr (BfPart) part = one_wall (40.0, 180.0);
+      g_autoptr (BfFold) fold = NULL;
+      const BfCheck *check;
+
+      g_free (part->metal.material);
+      part->metal.material = g_strdup (table[i].metal);
+      part->bend.inside_radius_mm = table[i].radius_mm;
+      fold = bf_fold (part);
+      check = find_check (fold, "radius-too-tight", "front");
+      g_assert_true ((check == NULL) == isnan (table[i].needed_mm));
+      if (check != NULL)
+        assert_number (check->needed, table[i].needed_mm);
+    }
+}
+
+/* What hangs on a flange that has no place has nothing more to say. */
+static void
+test_child_of_none (void)
+{
+  g_autoptr (BfPart) part = on_no_edge ();
+  g_autoptr (BfFold) fold = NULL;
+
+  add_lip (part, "lip", "front", 20.0, 90.0);
+  fold = bf_fold (part);
+  g_assert_nonnull (find_check (fold, "flange-off-edge", "front"));
+  g_assert_null (find_check (fold, "flange-off-edge", "lip"));
+}
+
 /* Where the metal wanted twice lies: the two walls in the bay meet between x = 100 and 200. */
 static void
 test_place (void)
@@ -436,6 +480,8 @@ main (int argc, char **argv)
   g_test_add_func ("/checks/sound", test_sound);
   g_test_add_func ("/checks/message", test_message);
   g_test_add_func ("/checks/unknown-metal", test_unknown_metal);
+  g_test_add_func ("/checks/closed-hem", test_closed_hem);
+  g_test_add_func ("/checks/child-of-none", test_child_of_none);
   g_test_add_func ("/checks/place", test_place);
   g_test_add_func ("/checks/crossing-alone", test_crossing_alone);
   g_test_add_func ("/checks/order", test_order);

@@ -3,6 +3,7 @@
 
 /* What must hold for every part, tried on random ones of fixed seeds. */
 
+#include "core/edit.h"
 #include "core/tolerance.h"
 #include "fold/fold.h"
 #include "make-part.h"
@@ -160,6 +161,53 @@ test_mirror (void)
     }
 }
 
+/* A wall on every edge, and no side with a line of its own: an inset counts from the drawn point,
+ * which no inset can bring back once it has moved past it. NULL where an edge is bare. */
+static BfPart *
+walled_all_round (guint seed)
+{
+  g_autoptr (BfPart) part = make_random (seed);
+  guint n_walls = 0;
+
+  for (guint i = 0; i < bf_part_n_flanges (part); i++)
+    {
+      BfFlange *flange = g_ptr_array_index (part->flanges, i);
+
+      flange->start_mm = flange->end_mm = 0.0;
+      flange->start_taper_deg = flange->end_taper_deg = 0.0;
+      n_walls += flange->edge == BF_EDGE_INDEX ? 1 : 0;
+    }
+  return n_walls == bf_part_n_points (part) ? g_steal_pointer (&part) : NULL;
+}
+
+/* Counted inside or outside, it is the same metal. */
+static void
+test_measure (void)
+{
+  guint n_tried = 0;
+
+  for (guint seed = 0; seed < N_PARTS; seed++)
+    {
+      g_autoptr (BfPart) part = walled_all_round (seed);
+      g_autoptr (BfPart) other = NULL;
+      g_autoptr (BfFold) fold = NULL, again = NULL;
+
+      if (part == NULL)
+        continue;
+      other = bf_edit_measure (part, part->measure == BF_MEASURE_INSIDE ? BF_MEASURE_OUTSIDE
+                                                                        : BF_MEASURE_INSIDE);
+      fold = bf_fold (part);
+      if (!is_sound (fold))
+        continue;
+      again = bf_fold (other);
+      g_assert_cmpfloat_with_epsilon (fold->blank.area_before_cuts_mm2,
+                                      again->blank.area_before_cuts_mm2, 1e-6);
+      g_assert_cmpfloat_with_epsilon (fold->formed.volume_mm3, again->formed.volume_mm3, 1e-6);
+      n_tried++;
+    }
+  g_assert_cmpuint (n_tried, >, N_PARTS / 10);
+}
+
 static void
 reverse (GPtrArray *flanges)
 {
@@ -206,6 +254,7 @@ main (int argc, char **argv)
   g_test_add_func ("/properties/volume", test_volume);
   g_test_add_func ("/properties/areas", test_areas);
   g_test_add_func ("/properties/mirror", test_mirror);
+  g_test_add_func ("/properties/measure", test_measure);
   g_test_add_func ("/properties/order", test_order);
   return g_test_run ();
 }

@@ -149,6 +149,44 @@ test_given (void)
     }
 }
 
+/* A size asked for is drawn, and a drill named only where one owned has it. */
+static void
+test_given_drill (void)
+{
+  static const struct
+  {
+    double size_mm;
+    const char *drill; /* NULL: none has that size, */
+    double next_mm;    /* and this is the next up */
+  } table[] = { { 4.5, "4.5 mm", 0.0 },
+                { 4.2, NULL, 4.5 },
+                { 6.5, "6.5 mm", 0.0 },
+                { 6.51, NULL, 7.0 },
+                { 500.0, NULL, NAN } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    {
+      g_autoptr (BfFold) fold = fold_asked (BF_CUTTING_DISC, BF_RELIEF_ROUND, table[i].size_mm);
+      g_autoptr (BfFold) table_cut =
+          fold_asked (BF_CUTTING_TABLE, BF_RELIEF_ROUND, table[i].size_mm);
+      const BfRelief *relief = find_relief (fold, "base:1", 0);
+      const BfCheck *check = find_check (fold, "no-such-drill", "base:1");
+
+      g_assert_cmpfloat_with_epsilon (relief->diameter_mm, table[i].size_mm, 1e-9);
+      g_assert_cmpstr (relief->drill, ==, table[i].drill);
+      g_assert_true (isnan (relief->drill_mm) == (table[i].drill == NULL));
+      g_assert_true ((check == NULL) == (table[i].drill != NULL));
+      g_assert_null (find_check (table_cut, "no-such-drill", NULL));
+      if (check == NULL)
+        continue;
+      g_assert_cmpint (check->severity, ==, BF_SEVERITY_LOOK_AT);
+      g_assert_cmpfloat_with_epsilon (check->found, table[i].size_mm, 1e-9);
+      g_assert_true (isnan (check->needed) == isnan (table[i].next_mm));
+      if (!isnan (check->needed))
+        g_assert_cmpfloat_with_epsilon (check->needed, table[i].next_mm, 1e-9);
+    }
+}
+
 /* ---- square and none ------------------------------------------------------------------------ */
 
 /* Its sides lie along the bend lines BA/2 off: BA and the kerf. */
@@ -368,6 +406,7 @@ main (int argc, char **argv)
   g_test_add_func ("/reliefs/corner/no-drill", test_no_drill);
   g_test_add_func ("/reliefs/corner/slack", test_slack);
   g_test_add_func ("/reliefs/corner/given", test_given);
+  g_test_add_func ("/reliefs/corner/given-drill", test_given_drill);
   g_test_add_func ("/reliefs/corner/square", test_square);
   g_test_add_func ("/reliefs/corner/square-given", test_square_given);
   g_test_add_func ("/reliefs/corner/none", test_none);

@@ -166,6 +166,25 @@ test_highlight (void)
   end_picture (&picture);
 }
 
+/* Where the base is lit, its opening is not: lit all over, less the hole. */
+static void
+test_highlight_spares_openings (void)
+{
+  g_autoptr (BfPart) part = part_with_hole ();
+  g_autoptr (BfFold) fold = bf_fold (part);
+  Picture picture = new_picture (fold);
+  BfBlankStyle style;
+
+  bf_blank_style_init (&style, fold);
+  style.layers = BF_BLANK_METAL;
+  style.highlight_face = 0;
+  bf_blank_view_draw (fold, &style, picture.cr);
+  cairo_surface_flush (picture.surface);
+  g_assert_cmphex (pixel_at (&picture, 15.0, 28.0), ==, 0);
+  g_assert_cmpfloat_with_epsilon (covered_mm2 (&picture), fold->blank.area_mm2, 1.0);
+  end_picture (&picture);
+}
+
 /* A ring of two half circles, run either way round, encloses the circle's area. */
 static void
 test_ring_path (void)
@@ -231,6 +250,7 @@ main (int argc, char **argv)
   g_test_add_func ("/blank-view/right-way-up", test_right_way_up);
   g_test_add_func ("/blank-view/bend-colours", test_bend_colours);
   g_test_add_func ("/blank-view/highlight", test_highlight);
+  g_test_add_func ("/blank-view/highlight-spares-openings", test_highlight_spares_openings);
   g_test_add_func ("/blank-view/ring-path", test_ring_path);
   g_test_add_func ("/text/cap-height", test_cap_height);
   g_test_add_func ("/text/wrap", test_wrap);
