@@ -3,14 +3,8 @@
 #include "fold/layout.h"
 
 #include "core/defaults.h"
-#include "core/tolerance.h"
 #include "fold/corner.h"
-#include "fold/outline.h"
-#include "fold/side.h"
-
-/* Room for a cut between a flange and the bare edge beside it (common practice: a hand-held disc
- * or snips can part metal there at all). */
-#define BARE_EDGE_ROOM_MM 0.5
+#include "fold/layout-sides.h"
 
 /* ---- building ---------------------------------------------------------------------------- */
 
@@ -152,219 +146,7 @@ bf_layout_free (BfLayout *layout)
   g_free (layout);
 }
 
-/* ---- placing ----------------------------------------------------------------------------- */
-
-BfVec2
-bf_flap_to_blank (const BfFlap *flap, double u_mm, double w_mm)
-{
-  double v = w_mm - flap->sums.setback_mm + flap->sums.allowance_mm;
-  return bf_vec2_along (bf_vec2_along (flap->flat_origin, flap->flat_e, u_mm), flap->flat_n, v);
-}
-
-const BfPose bf_base_pose = {
-  { 0.0, 0.0, 0.0 }, { 1.0, 0.0, 0.0 }, { 0.0, 1.0, 0.0 }, { 0.0, 0.0, 1.0 }
-};
-
-void
-bf_flap_pose (
-    const BfLayout *layout, const BfFlap *flap, const BfPose *parent, BfTurned turned, BfPose *pose)
-{
-  const BfPose *on = parent != NULL ? parent : &bf_base_pose;
-  BfVec2 foot = bf_vec2_along (flap->edge_start, flap->edge_n, -flap->sums.setback_mm);
-  BfVec3 tangent = bf_pose_point (on, foot);
-  BfVec3 n = bf_pose_vector (on, flap->edge_n);
-  double sign = flap->flange->turn == BF_TURN_UP ? 1.0 : -1.0;
-  double r = sign > 0.0 ? turned.radius_mm : turned.radius_mm + layout->thickness_mm;
-  double sine = sin (turned.angle_rad), cosine = cos (turned.angle_rad);
-
-  pose->e = bf_pose_vector (on, flap->edge_e);
-  pose->d = bf_vec3_along (bf_vec3_scale (n, cosine), on->m, sign * sine);
-  pose->m = bf_vec3_along (bf_vec3_scale (n, -sign * sine), on->m, cosine);
-  pose->origin =
-      bf_vec3_along (bf_vec3_along (tangent, n, r * sine), on->m, sign * r * (1.0 - cosine));
-}
-
-static gboolean
-find_base_edge (const BfLayout *layout, BfFlap *flap)
-{
-  guint i = flap->flange->edge_index;
-  BfVec2 from, to;
-
-  if (i >= bf_part_n_points (layout->part))
-    return FALSE;
-  from = bf_part_point (layout->part, i);
-  to = bf_part_point (layout->part, i + 1);
-  flap->edge_length_mm = bf_vec2_distance (from, to);
-  flap->edge_start = from;
-  flap->edge_e = bf_vec2_unit (bf_vec2_sub (to, from));
-  flap->edge_n = bf_vec2 (flap->edge_e.y, -flap->edge_e.x);
-  return flap->edge_length_mm > BF_TOLERANCE_SIZE_MM;
-}
-
-/* On sloping sides a child takes the narrower of its parent's width at the tip and at the child's
- * tangent, so that its bend has metal on both sides. */
-static gboolean
-find_tip_edge (const BfLayout *layout, BfFlap *flap)
-{
-  const BfFlap *parent = &layout->flaps[flap->parent];
-  double tip = parent->tip_w_mm, tangent = tip - flap->sums.setback_mm;
-  double outer_tip = tangent + flap->sums.outside_setback_mm; /* whatever the part's measure */
-  const BfSide *start = &parent->sides[BF_SIDE_START], *end = &parent->sides[BF_SIDE_END];
-  double from = MAX (bf_side_at (start, outer_tip), bf_side_at (start, tangent));
-  double to = parent->edge_length_mm - MAX (bf_side_at (end, outer_tip), bf_side_at (end, tangent));
-
-  flap->edge_length_mm = to - from;
-  flap->edge_start = bf_vec2 (from, tip);
-  flap->edge_e = bf_vec2 (1.0, 0.0);
-  flap->edge_n = bf_vec2 (0.0, 1.0);
-  return parent->placed && flap->edge_length_mm > BF_TOLERANCE_SIZE_MM;
-}
-
-static void
-place_in_flat (const BfLayout *layout, BfFlap *flap)
-{
-  const BfFlap *parent = flap->parent >= 0 ? &layout->flaps[flap->parent] : NULL;
-
-  if (parent == NULL)
-    {
-      flap->flat_origin = flap->edge_start;
-      flap->flat_e = flap->edge_e;
-      flap->flat_n = flap->edge_n;
-      return;
-    }
-  flap->flat_origin = bf_flap_to_blank (parent, flap->edge_start.x, flap->edge_start.y);
-  flap->flat_e = parent->flat_e;
-  flap->flat_n = parent->flat_n;
-}
-
-void
-bf_layout_place (BfLayout *layout, BfFlap *flap)
-{
-  const BfFlap *parent = flap->parent >= 0 ? &layout->flaps[flap->parent] : NULL;
-
-  if (flap->flange->edge == BF_EDGE_INDEX)
-    flap->placed = find_base_edge (layout, flap);
-  else if (flap->flange->edge == BF_EDGE_TIP && parent != NULL)
-    flap->placed = find_tip_edge (layout, flap);
-  if (!flap->placed)
-    return;
-
-  place_in_flat (layout, flap);
-  bf_flap_pose (layout, flap, parent != NULL ? &parent->pose : NULL,
-                (BfTurned){ flap->angle_rad, flap->radius_mm }, &flap->pose);
-}
-
-/* ---- sides ------------------------------------------------------------------------------- */
-
-/* A side's own inset and taper; the taper turns about the flange's tangent. */
-static void
-add_own_line (BfFlap *flap, BfSideName name)
-{
-  const BfFlange *flange = flap->flange;
-  double inset = name == BF_SIDE_START ? flange->start_mm : flange->end_mm;
-  double taper = name == BF_SIDE_START ? flange->start_taper_deg : flange->end_taper_deg;
-
-  flap->sides[name].own = inset > BF_TOLERANCE_ZERO || fabs (taper) > BF_TOLERANCE_ZERO;
-  if (flap->sides[name].own)
-    bf_side_add (&flap->sides[name], inset, tan (bf_deg_to_rad (taper)));
-}
-
-static void
-add_own_lines (BfFlap *flap)
-{
-  add_own_line (flap, BF_SIDE_START);
-  add_own_line (flap, BF_SIDE_END);
-}
-
-static double
-inset_mm (const BfFlap *flap, BfSideName name)
-{
-  return name == BF_SIDE_START ? flap->flange->start_mm : flap->flange->end_mm;
-}
-
-/* At an inside corner whose other edge is bare, the base's metal lies beside the flange in the flat
- * too: the cut between them needs room for the tool. */
-static void
-keep_off_bare_edge (
-    const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec2 vertex, BfVec2 beside)
-{
-  BfVec2 along = bf_vec2_unit (beside);
-  BfVec2 outward = name == BF_SIDE_END ? bf_vec2 (along.y, -along.x) : bf_vec2 (-along.y, along.x);
-  double room = MAX (bf_part_resolve_gap_mm (layout->part, NULL), BARE_EDGE_ROOM_MM);
-  BfSide *side = &flap->sides[name];
-  double limit = side->zone_limit_mm, inward = name == BF_SIDE_START ? 1.0 : -1.0;
-
-  if (!side->own)
-    bf_side_add (side, 0.0, 0.0);
-  bf_side_keep_beyond_line (flap, name, outward, vertex, room);
-  /* Inside the drawn line the end relief parts the zone from the base, not this cut. */
-  limit = MAX (limit, room / (inward * bf_vec2_dot (outward, flap->edge_e)));
-  side->zone_limit_mm = MAX (limit, bf_side_at (side, 0.0));
-}
-
-/* A flange whose neighbour edge is bare. Where that edge leans over the bend (an acute corner) the
- * zone ends where its tangent meets the edge; where it leans away the drawn base stays beside the
- * bend, as it does beside an inset. */
-static void
-settle_bare_base_end (const BfLayout *layout, BfFlap *flap, BfSideName name)
-{
-  guint n = bf_part_n_points (layout->part), edge = flap->flange->edge_index;
-  guint at = name == BF_SIDE_START ? edge : (edge + 1) % n;
-  BfVec2 vertex = bf_part_point (layout->part, at);
-  BfVec2 away = bf_part_point (layout->part, name == BF_SIDE_START ? (at + n - 1) % n : at + 1);
-  BfVec2 beside = bf_vec2_sub (away, vertex);
-  double inward = name == BF_SIDE_START ? 1.0 : -1.0;
-  double depth = -bf_vec2_dot (beside, flap->edge_n);
-  double along = inward * bf_vec2_dot (beside, flap->edge_e);
-  BfSide *side = &flap->sides[name];
-  double at_tangent;
-
-  if (depth <= BF_TOLERANCE_SIZE_MM * bf_vec2_length (beside))
-    {
-      side->bare_beside = TRUE; /* an inside or a straight corner: the base runs on */
-      if (depth < -BF_TOLERANCE_SIZE_MM * bf_vec2_length (beside))
-        keep_off_bare_edge (layout, flap, name, vertex, beside);
-      return;
-    }
-  at_tangent = flap->sums.setback_mm * along / depth;
-  if (at_tangent > -BF_TOLERANCE_SIZE_MM)
-    side->zone_limit_mm = MAX (side->zone_limit_mm, at_tangent);
-  side->bare_beside = inset_mm (flap, name) > at_tangent + 2.0 * BF_OUTLINE_SLIT_MM;
-}
-
-static gboolean
-is_outermost (const BfLayout *layout, const BfFlap *flap, BfSideName name)
-{
-  const GPtrArray *edge = layout->base_edges[flap->flange->edge_index];
-  return g_ptr_array_index (edge, name == BF_SIDE_START ? 0 : edge->len - 1) == flap;
-}
-
-/* What holds at an end that meets no other flange. */
-static void
-settle_free_end (const BfLayout *layout, BfFlap *flap, BfSideName name)
-{
-  BfSide *side = &flap->sides[name];
-
-  if (flap->parent >= 0)
-    {
-      side->bare_beside = inset_mm (flap, name) > 2.0 * BF_OUTLINE_SLIT_MM;
-      side->zone_limit_mm = MAX (side->zone_limit_mm, 0.0);
-    }
-  else if (side->meeting < 0 && is_outermost (layout, flap, name))
-    settle_bare_base_end (layout, flap, name);
-  else if (side->meeting < 0)
-    side->bare_beside = TRUE;
-}
-
-static void
-settle (const BfLayout *layout, BfFlap *flap)
-{
-  for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
-    {
-      settle_free_end (layout, flap, name);
-      bf_side_settle (flap, name);
-    }
-}
+/* ---- unfolding --------------------------------------------------------------------------- */
 
 /* The root flange below a flap of a chain of tips, or −1 where the chain passes a side. */
 static int
@@ -406,7 +188,7 @@ unfold_base_level (BfLayout *layout)
       if (flap->flange->edge != BF_EDGE_INDEX)
         continue;
       bf_layout_place (layout, flap);
-      add_own_lines (flap);
+      bf_sides_add_own (flap);
       if (flap->placed)
         g_ptr_array_add (layout->base_edges[flap->flange->edge_index], flap);
     }
@@ -429,11 +211,11 @@ bf_layout_unfold (BfLayout *layout)
       if (flap->flange->edge != BF_EDGE_INDEX)
         {
           bf_layout_place (layout, flap);
-          add_own_lines (flap);
+          bf_sides_add_own (flap);
           if (flap->placed)
             mitre_lip (layout, flap);
         }
       if (flap->placed)
-        settle (layout, flap);
+        bf_sides_settle (layout, flap);
     }
 }
