@@ -5,6 +5,7 @@
 #include "core/materials.h"
 #include "core/part-file.h"
 #include "fold/checks.h"
+#include "fold/fold-shape.h"
 #include "fold/formed.h"
 #include "fold/layout.h"
 #include "fold/openings.h"
@@ -227,7 +228,7 @@ owning_array (guint element_size, GDestroyNotify clear)
 }
 
 BfFold *
-bf_fold (BfPart *part)
+bf_fold_shape (BfPart *part)
 {
   BfFold *fold;
 
@@ -249,9 +250,18 @@ bf_fold (BfPart *part)
   find_bends (fold);
   bf_reliefs_find (fold->layout, fold->reliefs);
   bf_openings_find (fold->layout, fold->openings);
-  make_blank (fold);
   bf_formed_build (fold->layout, 1.0, &fold->formed);
   bf_formed_measure (fold->layout, fold->faces, &fold->formed);
+  return fold;
+}
+
+BfFold *
+bf_fold (BfPart *part)
+{
+  BfFold *fold = bf_fold_shape (part);
+
+  g_return_val_if_fail (fold != NULL, NULL);
+  make_blank (fold);
   bf_seams_find (fold->layout, fold->seams);
   bf_checks_find (fold);
   return fold;
@@ -270,7 +280,7 @@ bf_fold_unref (BfFold *fold)
   if (!g_atomic_ref_count_dec (&fold->ref_count))
     return;
   bf_formed_clear (&fold->formed);
-  g_ptr_array_unref (fold->blank.rings);
+  g_clear_pointer (&fold->blank.rings, g_ptr_array_unref);
   g_array_unref (fold->checks);
   g_array_unref (fold->seams);
   g_array_unref (fold->openings);

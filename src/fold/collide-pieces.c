@@ -1,0 +1,265 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/collide-pieces.h"
+
+#include "core/tolerance.h"
+
+/* How far the chords of a round cut may stray from it. */
+#define TOOL_SAGITTA_MM 2e-3
+
+/* A slice of a bend turns by no more than this, however small its radius. */
+#define SLICE_MAX_RAD (G_PI / 6.0)
+
+/* ---- what is cut out ---------------------------------------------------------------------- */
+
+static void
+add_tool (const BfRing *ring, GArray *tools)
+{
+  g_autoptr (BfRing) turned = bf_ring_copy (ring);
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+
+  bf_ring_make_counter_clockwise (turned);
+  bf_ring_flatten (turned, TOOL_SAGITTA_MM, points);
+  bf_convex_parts (points, tools);
+}
+
+GArray *
+bf_collide_tools (const BfFold *fold)
+{
+  GArray *tools = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
+
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    add_tool (bf_fold_relief (fold, i)->ring, tools);
+  for (guint i = 0; i < fold->openings->len; i++)
+    add_tool (bf_fold_opening (fold, i)->ring, tools);
+  return tools;
+}
+
+/* ---- flats -------------------------------------------------------------------------------- */
+
+/* Takes the tools out of the parts; TRUE where any took anything. */
+static gboolean
+cut_parts (GArray **parts, const GArray *tools)
+{
+  gboolean cut = FALSE;
+
+  for (guint k = 0; tools != NULL && k < tools->len; k++)
+    {
+      const BfConvexPart *tool = &g_array_index (tools, BfConvexPart, k);
+      GArray *left = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
+
+      for (guint i = 0; i < (*parts)->len; i++)
+        {
+          const BfConvexPart *part = &g_array_index (*parts, BfConvexPart, i);
+          gboolean near = bf_convex_parts_near (part, tool);
+
+          cut |= near;
+          if (near)
+            bf_convex_part_less (part, tool, left);
+          else
+            g_array_append_vals (left, part, 1);
+        }
+      g_array_unref (*parts);
+      *parts = left;
+    }
+  return cut;
+}
+
+static BfVec2
+to_frame (const BfSolid *slab, BfVec2 p)
+{
+  BfVec2 d = bf_vec2_sub (p, slab->flat_origin);
+  return bf_vec2 (bf_vec2_dot (d, slab->flat_ex), bf_vec2_dot (d, slab->flat_ey));
+}
+
+gboolean
+bf_collide_slab_pieces (const BfFold *fold,
+                        const BfSolid *slab,
+                        const GArray *tools,
+                        GArray *pieces)
+{
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  GArray *parts = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
+  gboolean cut;
+
+  bf_ring_flatten (bf_fold_face (fold, slab->face)->outline, TOOL_SAGITTA_MM, points);
+  bf_convex_parts (points, parts);
+  cut = cut_parts (&parts, tools);
+  for (guint i = 0; i < parts->len; i++)
+    {
+      BfConvexPart *part = &g_array_index (parts, BfConvexPart, i);
+      BfConvex piece;
+
+      for (guint k = 0; k < part->n; k++)
+        part->corners[k] = to_frame (slab, part->corners[k]);
+      bf_convex_from_slab (&slab->frame, part, fold->part->metal.thickness_mm, &piece);
+      g_array_append_val (pieces, piece);
+    }
+  g_array_unref (parts);
+  return cut;
+}
+
+/* ---- bends -------------------------------------------------------------------------------- */
+
+/* A bend being sliced. */
+typedef struct
+{
+  const BfSolid *sector;
+  BfVec3 axis; /* the point of the bend's axis at x = 0 */
+  double t_mm;
+  BfArcBound bound;
+  GArray *tools;  /* BfConvexPart in x along the bend and the angle turned */
+  GArray *pieces; /* BfConvex */
+} Slicer;
+
+/* From one angle to another, and from x to x. */
+typedef struct
+{
+  double from_rad, to_rad, from_mm, to_mm;
+} Slice;
+
+/* The unit vector from the axis outward at an angle from the parent's tangent. */
+static BfVec3
+outward (const BfSolid *sector, double angle_rad)
+{
+  double sign = sector->turn == BF_TURN_UP ? -1.0 : 1.0;
+  return bf_vec3_along (bf_vec3_scale (sector->frame.ey, sin (angle_rad)), sector->frame.ez,
+                        sign * cos (angle_rad));
+}
+
+static void
+add_ray (const Slicer *slicer, const Slice *slice, BfVec3 ray, double radius_mm, BfConvex *out)
+{
+  BfVec3 p = bf_vec3_along (slicer->axis, ray, radius_mm);
+
+  out->points[out->n_points++] = bf_vec3_along (p, slicer->sector->frame.ex, slice->from_mm);
+  out->points[out->n_points++] = bf_vec3_along (p, slicer->sector->frame.ex, slice->to_mm);
+}
+
+/* Around: the inside's chord, and the outside's two tangents. Within: the inside's tangent, and the
+ * outside's chord. */
+static void
+add_slice (const Slicer *slicer, const Slice *slice)
+{
+  const BfSolid *s = slicer->sector;
+  double half = (slice->to_rad - slice->from_rad) / 2.0, outer = s->radius_mm + slicer->t_mm;
+  gboolean around = slicer->bound == BF_ARC_AROUND;
+  double inner = around ? s->radius_mm : s->radius_mm / cos (half);
+  BfVec3 x = s->frame.ex, rays[] = { outward (s, slice->from_rad), outward (s, slice->to_rad) };
+  BfVec3 middle = outward (s, slice->from_rad + half);
+  BfConvex c = { .n_normals = around ? 6 : 4, .n_edges = around ? 6 : 4 };
+
+  c.normals[0] = c.edges[0] = x;
+  c.normals[1] = middle;
+  c.edges[1] = bf_vec3_cross (x, middle);
+  for (guint i = 0; i < 2; i++)
+    {
+      BfVec3 tangent = bf_vec3_cross (x, rays[i]);
+
+      c.normals[2 + i] = c.edges[4 + i] = tangent;
+      c.edges[2 + i] = c.normals[4 + i] = rays[i];
+      add_ray (slicer, slice, rays[i], inner, &c);
+      add_ray (slicer, slice, rays[i], outer, &c);
+    }
+  if (around)
+    add_ray (slicer, slice, middle, outer / cos (half), &c);
+  bf_convex_close (&c);
+  if (inner < outer)
+    g_array_append_val (slicer->pieces, c);
+}
+
+/* The stretch of x over which a tool reaches into the slice's angles; FALSE where it does not. */
+static gboolean
+reach_of_tool (const BfConvexPart *tool, const Slice *slice, double *from_mm, double *to_mm)
+{
+  *from_mm = G_MAXDOUBLE;
+  *to_mm = -G_MAXDOUBLE;
+  for (guint i = 0; i < tool->n; i++)
+    {
+      BfVec2 p = tool->corners[i], d = bf_vec2_sub (tool->corners[(i + 1) % tool->n], p);
+      double low = MAX (MIN (p.y, p.y + d.y), slice->from_rad);
+      double high = MIN (MAX (p.y, p.y + d.y), slice->to_rad);
+      double per = fabs (d.y) > BF_TOLERANCE_ZERO ? d.x / d.y : 0.0;
+
+      if (low > high)
+        continue;
+      *from_mm = MIN (*from_mm, p.x + MIN ((low - p.y) * per, (high - p.y) * per));
+      *to_mm = MAX (*to_mm, p.x + MAX ((low - p.y) * per, (high - p.y) * per));
+    }
+  return *from_mm < *to_mm;
+}
+
+/* Adds what the tools from the given one on leave of the slice; TRUE where any took anything. */
+static gboolean
+add_cut_slice (const Slicer *slicer, Slice slice, guint first_tool)
+{
+  double from, to;
+
+  if (slice.to_mm - slice.from_mm < BF_TOLERANCE_SIZE_MM)
+    return FALSE;
+  for (guint k = first_tool; k < slicer->tools->len; k++)
+    {
+      Slice before = slice, after = slice;
+
+      if (!reach_of_tool (&g_array_index (slicer->tools, BfConvexPart, k), &slice, &from, &to) ||
+          from >= slice.to_mm || to <= slice.from_mm)
+        continue;
+      before.to_mm = MIN (from, slice.to_mm);
+      after.from_mm = MAX (to, slice.from_mm);
+      add_cut_slice (slicer, before, k + 1);
+      add_cut_slice (slicer, after, k + 1);
+      return TRUE;
+    }
+  add_slice (slicer, &slice);
+  return FALSE;
+}
+
+/* The tools in x along the bend and the angle turned. */
+static GArray *
+tools_on_zone (const BfFold *fold, const BfSolid *sector, const GArray *tools)
+{
+  const BfVec2 *zone = bf_fold_bend (fold, sector->face - 1)->zone;
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (zone[0], zone[1]));
+  BfVec2 across = bf_vec2_sub (zone[2], zone[1]);
+  double per_mm = sector->angle_rad / MAX (bf_vec2_dot (across, across), BF_TOLERANCE_ZERO);
+  GArray *out = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
+
+  for (guint i = 0; tools != NULL && i < tools->len; i++)
+    {
+      BfConvexPart tool = g_array_index (tools, BfConvexPart, i);
+
+      for (guint k = 0; k < tool.n; k++)
+        {
+          BfVec2 p = bf_vec2_sub (tool.corners[k], zone[1]);
+          tool.corners[k] = bf_vec2 (bf_vec2_dot (p, along), bf_vec2_dot (p, across) * per_mm);
+        }
+      g_array_append_val (out, tool);
+    }
+  return out;
+}
+
+gboolean
+bf_collide_sector_pieces (
+    const BfFold *fold, const BfSolid *sector, const GArray *tools, BfArcSlices how, GArray *pieces)
+{
+  double t = fold->part->metal.thickness_mm;
+  double step = 2.0 * acos (1.0 - MIN (how.sagitta_mm / (sector->radius_mm + t), 1.0));
+  guint n = (guint)ceil (sector->angle_rad / MIN (step, SLICE_MAX_RAD));
+  double axis_z = sector->turn == BF_TURN_UP ? sector->radius_mm : -t - sector->radius_mm;
+  Slicer slicer = { .sector = sector,
+                    .axis = bf_frame_point (&sector->frame, 0.0, 0.0, axis_z),
+                    .t_mm = t,
+                    .bound = how.bound,
+                    .tools = tools_on_zone (fold, sector, tools),
+                    .pieces = pieces };
+  gboolean cut = FALSE;
+
+  for (guint i = 0; i < n; i++)
+    {
+      Slice slice = { sector->angle_rad * i / n, sector->angle_rad * (i + 1) / n, 0.0,
+                      sector->width_mm };
+      cut |= add_cut_slice (&slicer, slice, 0);
+    }
+  g_array_unref (slicer.tools);
+  return cut;
+}
