@@ -1,27 +1,27 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "app/surface.h"
+#include "app/surface-private.h"
 
-/* Pointer, touch and keys on the bench top. Each only changes the view; the view tells who draws.
- */
+/* Pointer and touch on the bench top: they change the view, what is selected, or take hold of an
+ * edge. */
 
 /* Half the width of the room turns the part by a quarter. */
 #define TURN_RAD_PER_PX 0.008
-#define KEY_TURN_RAD (G_PI / 36.0)
-#define KEY_ZOOM 1.15
-#define KEY_PAN_PX 32.0
 
 typedef enum
 {
   DRAG_NONE,
+  DRAG_WAITING, /* a click that trembles is still a click */
   DRAG_TURN,
   DRAG_PAN,
+  DRAG_EDGE,
 } DragKind;
 
 typedef struct
 {
   BfSurface *surface;
   DragKind drag;
+  BfVec2 start_px;
   BfVec2 dragged_px; /* the part of the drag that was acted on */
   BfVec2 pointer_px;
   double pinch;
@@ -31,13 +31,25 @@ static void
 drag_begin_cb (GtkGestureDrag *drag, double x, double y, gpointer user_data)
 {
   Gestures *g = user_data;
-  BfSurfaceScene *scene = bf_surface_get_scene (g->surface);
-  guint button = gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (drag));
+  (void)drag;
 
   gtk_widget_grab_focus (GTK_WIDGET (g->surface));
+  g->start_px = bf_vec2 (x, y);
   g->dragged_px = bf_vec2 (0.0, 0.0);
-  gboolean on_formed = bf_surface_scene_is_formed_side (scene, bf_vec2 (x, y));
-  g->drag = button == GDK_BUTTON_PRIMARY && on_formed ? DRAG_TURN : DRAG_PAN;
+  g->drag = DRAG_WAITING;
+}
+
+static DragKind
+kind_of_drag (Gestures *g, guint button)
+{
+  BfSurfaceScene *scene = bf_surface_get_scene (g->surface);
+  BfSelection at = bf_surface_scene_pick (scene, g->start_px);
+
+  if (button != GDK_BUTTON_PRIMARY)
+    return DRAG_PAN;
+  if (at.edge != -1 && bf_surface_begin_drag (g->surface, at, g->start_px))
+    return DRAG_EDGE;
+  return bf_surface_scene_is_formed_side (scene, g->start_px) ? DRAG_TURN : DRAG_PAN;
 }
 
 static void
@@ -46,16 +58,25 @@ drag_update_cb (GtkGestureDrag *drag, double x, double y, gpointer user_data)
   Gestures *g = user_data;
   BfSurfaceView *view = bf_surface_get_view (g->surface);
   BfVec2 by = bf_vec2_sub (bf_vec2 (x, y), g->dragged_px);
+  GdkModifierType state =
+      gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (drag));
 
-  /* A click that trembles is still a click. */
-  if (gtk_gesture_get_last_event (GTK_GESTURE (drag), NULL) != NULL &&
-      gtk_drag_check_threshold (GTK_WIDGET (g->surface), 0, 0, (int)x, (int)y))
-    gtk_gesture_set_state (GTK_GESTURE (drag), GTK_EVENT_SEQUENCE_CLAIMED);
+  if (g->drag == DRAG_WAITING)
+    {
+      if (!gtk_drag_check_threshold (GTK_WIDGET (g->surface), 0, 0, (int)x, (int)y))
+        return;
+      bf_surface_popdown (g->surface);
+      gtk_gesture_set_state (GTK_GESTURE (drag), GTK_EVENT_SEQUENCE_CLAIMED);
+      g->drag = kind_of_drag (g, gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (drag)));
+    }
   g->dragged_px = bf_vec2 (x, y);
   if (g->drag == DRAG_TURN)
     bf_surface_view_turn (view, -by.x * TURN_RAD_PER_PX, by.y * TURN_RAD_PER_PX);
-  else
+  else if (g->drag == DRAG_PAN)
     bf_surface_view_pan (view, by);
+  else if (g->drag == DRAG_EDGE)
+    bf_surface_drag (g->surface, bf_vec2_add (g->start_px, g->dragged_px),
+                     (state & GDK_SHIFT_MASK) != 0);
 }
 
 static void
@@ -65,6 +86,19 @@ drag_end_cb (GtkGestureDrag *drag, double x, double y, gpointer user_data)
   (void)drag;
   (void)x;
   (void)y;
+  if (g->drag == DRAG_EDGE)
+    bf_surface_end_drag (g->surface, FALSE);
+  g->drag = DRAG_NONE;
+}
+
+static void
+drag_cancel_cb (GtkGesture *drag, GdkEventSequence *sequence, gpointer user_data)
+{
+  Gestures *g = user_data;
+  (void)drag;
+  (void)sequence;
+  if (g->drag == DRAG_EDGE)
+    bf_surface_end_drag (g->surface, TRUE);
   g->drag = DRAG_NONE;
 }
 
@@ -72,10 +106,18 @@ static void
 click_released_cb (GtkGestureClick *click, int n_press, double x, double y, gpointer user_data)
 {
   Gestures *g = user_data;
+  BfSurfaceScene *scene = bf_surface_get_scene (g->surface);
+  BfVec2 px = bf_vec2 (x, y);
+  BfSelection at = bf_surface_scene_pick (scene, px);
   (void)click;
   (void)n_press;
-  BfSelection at = bf_surface_scene_pick (bf_surface_get_scene (g->surface), bf_vec2 (x, y));
-  bf_surface_view_select (bf_surface_get_view (g->surface), at);
+
+  bf_surface_choose (g->surface, at);
+  /* The floor itself has nothing to offer: its edges have. */
+  if (at.face > 0 || at.edge != -1)
+    bf_surface_popup (
+        g->surface,
+        bf_surface_scene_is_formed_side (scene, px) ? BF_PICTURE_FORMED : BF_PICTURE_BLANK, FALSE);
 }
 
 static void
@@ -84,6 +126,17 @@ motion_cb (GtkEventControllerMotion *motion, double x, double y, gpointer user_d
   Gestures *g = user_data;
   (void)motion;
   g->pointer_px = bf_vec2 (x, y);
+  if (g->drag == DRAG_NONE)
+    bf_surface_point_at (g->surface,
+                         bf_surface_scene_pick (bf_surface_get_scene (g->surface), g->pointer_px));
+}
+
+static void
+leave_cb (GtkEventControllerMotion *motion, gpointer user_data)
+{
+  Gestures *g = user_data;
+  (void)motion;
+  bf_surface_point_at (g->surface, BF_SELECTION_NONE);
 }
 
 static gboolean
@@ -117,64 +170,6 @@ pinch_cb (GtkGestureZoom *zoom, double scale, gpointer user_data)
   g->pinch = MAX (scale, 0.01);
 }
 
-typedef struct
-{
-  guint key;
-  double azimuth, elevation; /* in steps of KEY_TURN_RAD */
-} TurnKey;
-
-static const TurnKey turn_keys[] = {
-  { GDK_KEY_Left, 1.0, 0.0 },
-  { GDK_KEY_Right, -1.0, 0.0 },
-  { GDK_KEY_Up, 0.0, 1.0 },
-  { GDK_KEY_Down, 0.0, -1.0 },
-};
-
-static gboolean
-press_arrow (BfSurfaceView *view, guint key, gboolean pans)
-{
-  for (guint i = 0; i < G_N_ELEMENTS (turn_keys); i++)
-    {
-      const TurnKey *turn = &turn_keys[i];
-      if (turn->key != key)
-        continue;
-      if (pans)
-        bf_surface_view_pan (view,
-                             bf_vec2 (turn->azimuth * KEY_PAN_PX, turn->elevation * KEY_PAN_PX));
-      else
-        bf_surface_view_turn (view, turn->azimuth * KEY_TURN_RAD, turn->elevation * KEY_TURN_RAD);
-      return TRUE;
-    }
-  return FALSE;
-}
-
-static gboolean
-key_pressed_cb (GtkEventControllerKey *controller,
-                guint key,
-                guint code,
-                GdkModifierType state,
-                gpointer user_data)
-{
-  Gestures *g = user_data;
-  BfSurfaceView *view = bf_surface_get_view (g->surface);
-  BfVec2 centre = bf_vec2 (gtk_widget_get_width (GTK_WIDGET (g->surface)) / 2.0,
-                           gtk_widget_get_height (GTK_WIDGET (g->surface)) / 2.0);
-  (void)controller;
-  (void)code;
-
-  if (press_arrow (view, key, (state & GDK_SHIFT_MASK) != 0))
-    return GDK_EVENT_STOP;
-  if (key == GDK_KEY_plus || key == GDK_KEY_KP_Add)
-    bf_surface_view_zoom_at (view, KEY_ZOOM, centre);
-  else if (key == GDK_KEY_minus || key == GDK_KEY_KP_Subtract)
-    bf_surface_view_zoom_at (view, 1.0 / KEY_ZOOM, centre);
-  else if (key == GDK_KEY_Escape)
-    bf_surface_view_select (view, BF_SELECTION_NONE);
-  else
-    return GDK_EVENT_PROPAGATE;
-  return GDK_EVENT_STOP;
-}
-
 static void
 add_drag (Gestures *g)
 {
@@ -183,6 +178,7 @@ add_drag (Gestures *g)
   g_signal_connect (drag, "drag-begin", G_CALLBACK (drag_begin_cb), g);
   g_signal_connect (drag, "drag-update", G_CALLBACK (drag_update_cb), g);
   g_signal_connect (drag, "drag-end", G_CALLBACK (drag_end_cb), g);
+  g_signal_connect (drag, "cancel", G_CALLBACK (drag_cancel_cb), g);
   gtk_widget_add_controller (GTK_WIDGET (g->surface), GTK_EVENT_CONTROLLER (drag));
 }
 
@@ -195,12 +191,17 @@ add_click (Gestures *g)
 }
 
 static void
-add_zoom (Gestures *g)
+add_motion (Gestures *g)
 {
   GtkEventController *motion = gtk_event_controller_motion_new ();
   g_signal_connect (motion, "motion", G_CALLBACK (motion_cb), g);
+  g_signal_connect (motion, "leave", G_CALLBACK (leave_cb), g);
   gtk_widget_add_controller (GTK_WIDGET (g->surface), motion);
+}
 
+static void
+add_zoom (Gestures *g)
+{
   GtkEventController *scroll =
       gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_VERTICAL);
   g_signal_connect (scroll, "scroll", G_CALLBACK (scroll_cb), g);
@@ -212,14 +213,6 @@ add_zoom (Gestures *g)
   gtk_widget_add_controller (GTK_WIDGET (g->surface), GTK_EVENT_CONTROLLER (pinch));
 }
 
-static void
-add_keys (Gestures *g)
-{
-  GtkEventController *keys = gtk_event_controller_key_new ();
-  g_signal_connect (keys, "key-pressed", G_CALLBACK (key_pressed_cb), g);
-  gtk_widget_add_controller (GTK_WIDGET (g->surface), keys);
-}
-
 void
 bf_surface_add_gestures (BfSurface *self)
 {
@@ -229,6 +222,6 @@ bf_surface_add_gestures (BfSurface *self)
   g_object_set_data_full (G_OBJECT (self), "gestures", g, g_free);
   add_drag (g);
   add_click (g);
+  add_motion (g);
   add_zoom (g);
-  add_keys (g);
 }

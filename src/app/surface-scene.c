@@ -13,11 +13,15 @@
 struct _BfSurfaceScene
 {
   BfSurfaceView *view;
-  BfFold *fold; /* or NULL */
+  BfFold *fold;  /* or NULL */
+  GArray *edges; /* BfSurfaceEdge, of the fold */
+  gboolean held;
+  BfVec3 held_middle;
 
   BfFormedView *formed; /* the picture last prepared, or NULL; and what it was prepared for */
   BfFormedLook look;
   double fraction;
+  BfFormed opened; /* the part at that fraction, where it is not folded wholly */
 };
 
 BfSurfaceScene *
@@ -30,10 +34,18 @@ bf_surface_scene_new (BfSurfaceView *view)
   return scene;
 }
 
+static void
+drop_picture (BfSurfaceScene *scene)
+{
+  g_clear_pointer (&scene->formed, bf_formed_view_free);
+  bf_formed_clear (&scene->opened);
+}
+
 void
 bf_surface_scene_free (BfSurfaceScene *scene)
 {
-  g_clear_pointer (&scene->formed, bf_formed_view_free);
+  drop_picture (scene);
+  g_clear_pointer (&scene->edges, g_array_unref);
   g_clear_pointer (&scene->fold, bf_fold_unref);
   g_object_unref (scene->view);
   g_free (scene);
@@ -49,6 +61,12 @@ needed_radius (const BfFold *fold)
   return MAX (bf_vec3_length (size), 0.85 * bf_vec2_length (flat)) / 2.0;
 }
 
+static void
+make_room (BfSurfaceScene *scene)
+{
+  bf_surface_view_set_content (scene->view, &scene->fold->blank.box, needed_radius (scene->fold));
+}
+
 void
 bf_surface_scene_set_fold (BfSurfaceScene *scene, BfFold *fold)
 {
@@ -56,11 +74,36 @@ bf_surface_scene_set_fold (BfSurfaceScene *scene, BfFold *fold)
 
   if (fold != NULL)
     bf_fold_ref (fold);
-  g_clear_pointer (&scene->formed, bf_formed_view_free);
+  drop_picture (scene);
+  g_clear_pointer (&scene->edges, g_array_unref);
   g_clear_pointer (&scene->fold, bf_fold_unref);
   scene->fold = fold;
-  if (fold != NULL)
-    bf_surface_view_set_content (scene->view, &fold->blank.box, needed_radius (fold));
+  if (fold == NULL)
+    return;
+  scene->edges = bf_surface_edges (fold);
+  if (!scene->held)
+    make_room (scene);
+}
+
+BfFold *
+bf_surface_scene_get_fold (BfSurfaceScene *scene)
+{
+  g_return_val_if_fail (scene != NULL, NULL);
+  return scene->fold;
+}
+
+BfSurfaceView *
+bf_surface_scene_get_view (BfSurfaceScene *scene)
+{
+  g_return_val_if_fail (scene != NULL, NULL);
+  return scene->view;
+}
+
+const GArray *
+bf_surface_scene_get_edges (BfSurfaceScene *scene)
+{
+  g_return_val_if_fail (scene != NULL, NULL);
+  return scene->edges;
 }
 
 static gboolean
@@ -83,7 +126,7 @@ prepare_formed (BfSurfaceScene *scene)
 
   if (is_prepared (scene, look, fraction))
     return scene->formed;
-  g_clear_pointer (&scene->formed, bf_formed_view_free);
+  drop_picture (scene);
   scene->look = look;
   scene->fraction = fraction;
   if (fraction >= 1.0)
@@ -91,9 +134,8 @@ prepare_formed (BfSurfaceScene *scene)
       scene->formed = bf_formed_view_prepare (scene->fold, &scene->fold->formed, look);
       return scene->formed;
     }
-  g_auto (BfFormed) formed = { 0 };
-  bf_fold_formed_at (scene->fold, fraction, &formed);
-  scene->formed = bf_formed_view_prepare (scene->fold, &formed, look);
+  bf_fold_formed_at (scene->fold, fraction, &scene->opened);
+  scene->formed = bf_formed_view_prepare (scene->fold, &scene->opened, look);
   return scene->formed;
 }
 
@@ -102,6 +144,8 @@ prepare_formed (BfSurfaceScene *scene)
 static BfVec3
 formed_middle (const BfSurfaceScene *scene)
 {
+  if (scene->held)
+    return scene->held_middle;
   const BfFormed *formed = &scene->fold->formed;
   const BfBox *flat = &scene->fold->blank.box;
   BfVec3 done = bf_vec3_scale (bf_vec3_add (formed->min, formed->max), 0.5);
@@ -121,6 +165,105 @@ formed_origin (const BfSurfaceScene *scene, const BfFormedView *picture)
 }
 
 void
+bf_surface_scene_set_held (BfSurfaceScene *scene, gboolean held)
+{
+  g_return_if_fail (scene != NULL);
+
+  if (held == scene->held || scene->fold == NULL)
+    return;
+  scene->held_middle = formed_middle (scene);
+  scene->held = held;
+  if (!held)
+    make_room (scene);
+}
+
+/* Where a point of a face's flat is in space, as far as the part is folded now. */
+static gboolean
+place_point (BfSurfaceScene *scene, guint face, BfVec2 p, BfVec3 *place)
+{
+  const BfFormed *formed = scene->fraction >= 1.0 ? &scene->fold->formed : &scene->opened;
+
+  for (guint i = 0; i < formed->solids->len; i++)
+    {
+      const BfSolid *solid = bf_formed_solid (formed, i);
+      if (solid->kind != BF_SOLID_SLAB || solid->face != face)
+        continue;
+      BfVec2 by = bf_vec2_sub (p, solid->flat_origin);
+      *place = bf_frame_point (&solid->frame, bf_vec2_dot (by, solid->flat_ex),
+                               bf_vec2_dot (by, solid->flat_ey), 0.0);
+      return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+formed_px (BfSurfaceScene *scene, guint face, BfVec2 p, BfVec2 *px)
+{
+  const BfFormedView *picture = prepare_formed (scene);
+  BfVec3 place;
+
+  if (!place_point (scene, face, p, &place))
+    return FALSE;
+  *px = bf_vec2_along (formed_origin (scene, picture), bf_formed_view_project (picture, place),
+                       bf_surface_view_get_scale (scene->view));
+  return TRUE;
+}
+
+BfBox
+bf_surface_scene_formed_box (BfSurfaceScene *scene)
+{
+  g_return_val_if_fail (scene != NULL, bf_box_empty ());
+
+  if (scene->fold == NULL)
+    return bf_box_empty ();
+  const BfFormedView *picture = prepare_formed (scene);
+  BfVec2 origin = formed_origin (scene, picture);
+  BfBox box = bf_formed_view_box (picture);
+  double scale = bf_surface_view_get_scale (scene->view);
+  return (BfBox){ bf_vec2_along (origin, box.min, scale), bf_vec2_along (origin, box.max, scale) };
+}
+
+gboolean
+bf_surface_scene_edge_px (BfSurfaceScene *scene,
+                          const BfSurfaceEdge *edge,
+                          BfPicture picture,
+                          BfVec2 px[2])
+{
+  g_return_val_if_fail (scene != NULL && scene->fold != NULL && edge != NULL, FALSE);
+
+  for (guint k = 0; k < 2; k++)
+    if (picture == BF_PICTURE_BLANK)
+      px[k] = bf_surface_view_from_blank (scene->view, edge->blank[k]);
+    else if (!formed_px (scene, (guint)edge->selection.face, edge->formed[k], &px[k]))
+      return FALSE;
+  return TRUE;
+}
+
+BfVec2
+bf_surface_scene_outward_px (BfSurfaceScene *scene, const BfSurfaceEdge *edge, BfPicture picture)
+{
+  g_return_val_if_fail (scene != NULL && scene->fold != NULL, bf_vec2 (0.0, 0.0));
+
+  double scale = bf_surface_view_get_scale (scene->view);
+  BfVec2 from, to;
+  if (picture == BF_PICTURE_BLANK)
+    return bf_vec2 (edge->outward.x * scale, -edge->outward.y * scale);
+  if (!formed_px (scene, (guint)edge->selection.face, edge->formed[0], &from) ||
+      !formed_px (scene, (guint)edge->selection.face, bf_vec2_add (edge->formed[0], edge->outward),
+                  &to))
+    return bf_vec2 (0.0, 0.0);
+  return bf_vec2_sub (to, from);
+}
+
+/* A face lights up where it is selected itself, not one of its edges. */
+static int
+lit_face (const BfSurfaceScene *scene)
+{
+  BfSelection now = bf_surface_view_get_selection (scene->view);
+  return now.edge == -1 ? now.face : -1;
+}
+
+void
 bf_surface_scene_paint_blank (BfSurfaceScene *scene, cairo_t *cr, gboolean dark)
 {
   g_return_if_fail (scene != NULL && cr != NULL);
@@ -132,10 +275,11 @@ bf_surface_scene_paint_blank (BfSurfaceScene *scene, cairo_t *cr, gboolean dark)
   BfBlankStyle style;
 
   bf_blank_style_init (&style, scene->fold);
-  style.layers |= BF_BLANK_METAL;
+  /* Names, sizes and angles stand there as fields that can be typed in. */
+  style.layers = BF_BLANK_METAL | BF_BLANK_LINES | BF_BLANK_DRILL_NOTES;
   style.unit = PX_PER_PAPER_MM / scale;
   style.cap_height_mm = CAP_HEIGHT_MM;
-  style.highlight_face = bf_surface_view_get_selection (scene->view).face;
+  style.highlight_face = lit_face (scene);
   style.dark = dark;
   cairo_save (cr);
   cairo_translate (cr, origin.x, origin.y);
@@ -157,54 +301,20 @@ bf_surface_scene_paint_formed (BfSurfaceScene *scene, cairo_t *cr, gboolean dark
 
   style.scale = bf_surface_view_get_scale (scene->view);
   style.line_width = BF_SURFACE_LINE_PX;
-  style.highlight = bf_surface_view_get_selection (scene->view).face;
+  style.highlight = lit_face (scene);
   cairo_save (cr);
   cairo_translate (cr, origin.x, origin.y);
   bf_formed_view_paint (picture, cr, &style);
   cairo_restore (cr);
 }
 
-gboolean
-bf_surface_scene_is_formed_side (BfSurfaceScene *scene, BfVec2 px)
+int
+bf_surface_scene_pick_formed (BfSurfaceScene *scene, BfVec2 px)
 {
-  g_return_val_if_fail (scene != NULL, FALSE);
+  g_return_val_if_fail (scene != NULL && scene->fold != NULL, -1);
 
-  if (scene->fold == NULL)
-    return FALSE;
-  return bf_surface_view_to_blank (scene->view, px).x > scene->fold->blank.box.max.x;
-}
-
-static int
-pick_formed (BfSurfaceScene *scene, BfVec2 px)
-{
   const BfFormedView *picture = prepare_formed (scene);
   BfVec2 by = bf_vec2_sub (px, formed_origin (scene, picture));
   double scale = bf_surface_view_get_scale (scene->view);
   return bf_formed_view_pick (picture, bf_vec2_scale (by, 1.0 / scale));
-}
-
-static int
-pick_blank (BfSurfaceScene *scene, BfVec2 px)
-{
-  BfVec2 at = bf_surface_view_to_blank (scene->view, px);
-  for (guint i = 0; i < scene->fold->faces->len; i++)
-    {
-      const BfRing *outline = bf_fold_face (scene->fold, i)->outline;
-      if (outline != NULL && bf_ring_size (outline) > 0 && bf_ring_contains (outline, at))
-        return (int)i;
-    }
-  return -1;
-}
-
-BfSelection
-bf_surface_scene_pick (BfSurfaceScene *scene, BfVec2 px)
-{
-  g_return_val_if_fail (scene != NULL, BF_SELECTION_NONE);
-
-  if (scene->fold == NULL)
-    return BF_SELECTION_NONE;
-  int face = pick_blank (scene, px);
-  if (face < 0)
-    face = pick_formed (scene, px);
-  return (BfSelection){ face, -1 };
 }

@@ -4,6 +4,7 @@
 
 #include <cairo.h>
 
+#include "app/surface-edges.h"
 #include "app/surface-view.h"
 #include "fold/fold.h"
 
@@ -21,6 +22,37 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfSurfaceScene, bf_surface_scene_free)
  * needs. */
 void bf_surface_scene_set_fold (BfSurfaceScene *scene, BfFold *fold);
 
+BfFold *bf_surface_scene_get_fold (BfSurfaceScene *scene);
+BfSurfaceView *bf_surface_scene_get_view (BfSurfaceScene *scene);
+
+/* The edges of what is shown (BfSurfaceEdge), or NULL where nothing is. Owned by the scene, until
+ * it shows another fold. */
+const GArray *bf_surface_scene_get_edges (BfSurfaceScene *scene);
+
+/* While it is held, another fold does not move what is on the surface: something is being
+ * dragged. */
+void bf_surface_scene_set_held (BfSurfaceScene *scene, gboolean held);
+
+/* The two pictures. */
+typedef enum
+{
+  BF_PICTURE_BLANK,
+  BF_PICTURE_FORMED,
+} BfPicture;
+
+/* Where an edge is seen, in pixels. FALSE where it is not there. */
+gboolean bf_surface_scene_edge_px (BfSurfaceScene *scene,
+                                   const BfSurfaceEdge *edge,
+                                   BfPicture picture,
+                                   BfVec2 px[2]);
+
+/* By how many pixels the edge moves where the metal there gets 1 mm longer outward. */
+BfVec2
+bf_surface_scene_outward_px (BfSurfaceScene *scene, const BfSurfaceEdge *edge, BfPicture picture);
+
+/* The box of the formed picture, in pixels; min beyond max where there is none. */
+BfBox bf_surface_scene_formed_box (BfSurfaceScene *scene);
+
 /* The outline of the formed part, in pixels. */
 #define BF_SURFACE_LINE_PX 1.4
 
@@ -28,8 +60,15 @@ void bf_surface_scene_set_fold (BfSurfaceScene *scene, BfFold *fold);
 void bf_surface_scene_paint_blank (BfSurfaceScene *scene, cairo_t *cr, gboolean dark);
 void bf_surface_scene_paint_formed (BfSurfaceScene *scene, cairo_t *cr, gboolean dark);
 
+/* So far to the right of the blank is still at the blank, in pixels. */
+#define BF_SURFACE_BESIDE_PX 20.0
+
 /* TRUE where a drag that begins there turns the formed part. */
 gboolean bf_surface_scene_is_formed_side (BfSurfaceScene *scene, BfVec2 px);
 
-/* The face at a point of either picture, BF_SELECTION_NONE beside them. */
+/* The point of the base, if it or its edge is selected, else the edge, else the face at a point of
+ * either picture; BF_SELECTION_NONE beside them. */
 BfSelection bf_surface_scene_pick (BfSurfaceScene *scene, BfVec2 px);
+
+/* The face of the formed picture at a point, or −1. */
+int bf_surface_scene_pick_formed (BfSurfaceScene *scene, BfVec2 px);

@@ -18,8 +18,9 @@ struct _BfSurfaceView
 G_DEFINE_FINAL_TYPE (BfSurfaceView, bf_surface_view, G_TYPE_OBJECT)
 
 /* Room round the pictures for sizes and their entries, and between the two. */
-#define MARGIN_PX 56.0
-#define BETWEEN_PX 88.0
+#define MARGIN_X_PX 84.0
+#define MARGIN_Y_PX 52.0
+#define BETWEEN_PX 110.0
 
 #define ZOOM_LEAST 0.1
 #define ZOOM_MOST 40.0
@@ -74,6 +75,8 @@ bf_surface_view_set_size (BfSurfaceView *self, double width_px, double height_px
 {
   g_return_if_fail (BF_IS_SURFACE_VIEW (self));
 
+  if (fabs (width_px - self->width_px) < 0.5 && fabs (height_px - self->height_px) < 0.5)
+    return;
   self->width_px = MAX (width_px, 1.0);
   self->height_px = MAX (height_px, 1.0);
   view_changed (self);
@@ -104,8 +107,8 @@ blank_height (const BfSurfaceView *self)
 static double
 fitting_scale (const BfSurfaceView *self)
 {
-  double room_x = MAX (self->width_px - 2.0 * MARGIN_PX - BETWEEN_PX, 40.0);
-  double room_y = MAX (self->height_px - 2.0 * MARGIN_PX, 40.0);
+  double room_x = MAX (self->width_px - 2.0 * MARGIN_X_PX - BETWEEN_PX, 40.0);
+  double room_y = MAX (self->height_px - 2.0 * MARGIN_Y_PX, 40.0);
   double across = blank_width (self) + 2.0 * self->radius_mm;
   double high = MAX (blank_height (self), 2.0 * self->radius_mm);
 
@@ -274,7 +277,7 @@ bf_surface_view_select (BfSurfaceView *self, BfSelection selection)
 {
   g_return_if_fail (BF_IS_SURFACE_VIEW (self));
 
-  if (selection.face == self->selection.face && selection.edge == self->selection.edge)
+  if (bf_selection_is_same (selection, self->selection))
     return;
   self->selection = selection;
   view_changed (self);

@@ -23,10 +23,35 @@ G_DECLARE_FINAL_TYPE (BfSurfaceView, bf_surface_view, BF, SURFACE_VIEW, GObject)
 typedef struct
 {
   int face; /* index in the fold's faces, or −1 */
-  int edge; /* of the base: its number; of a flange: 1 start, 2 tip, 3 end; −1: the face itself */
+  int edge; /* of the base: its number; of a flange: 2, its tip; −1: the face itself */
 } BfSelection;
 
 #define BF_SELECTION_NONE ((BfSelection){ -1, -1 })
+
+/* A point of the base's outline is selected as an edge of the base that counts down from −2. */
+static inline BfSelection
+bf_selection_point (guint point)
+{
+  return (BfSelection){ 0, -2 - (int)point };
+}
+
+static inline gboolean
+bf_selection_is_point (BfSelection selection)
+{
+  return selection.face == 0 && selection.edge <= -2;
+}
+
+static inline guint
+bf_selection_point_index (BfSelection selection)
+{
+  return (guint)(-2 - selection.edge);
+}
+
+static inline gboolean
+bf_selection_is_same (BfSelection a, BfSelection b)
+{
+  return a.face == b.face && a.edge == b.edge;
+}
 
 BfSurfaceView *bf_surface_view_new (void) G_GNUC_WARN_UNUSED_RESULT;
 

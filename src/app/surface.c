@@ -4,6 +4,13 @@
 
 #include <glib/gi18n.h>
 
+#include "app/edge-handle.h"
+#include "app/edge-popover.h"
+#include "app/surface-drag.h"
+#include "app/surface-fields.h"
+#include "app/surface-handles.h"
+#include "app/surface-lights.h"
+#include "app/surface-private.h"
 #include "app/theme-colours.h"
 
 struct _BfSurface
@@ -12,9 +19,23 @@ struct _BfSurface
   BfDocument *document;
   BfSurfaceView *view;
   BfSurfaceScene *scene;
+  BfSurfaceFields *fields;
+  BfSurfaceHandles *handles;
+  GtkWidget *popover;
+  BfPicture popover_picture;
+  BfSelection pointed;
+  BfSurfaceDrag *drag; /* NULL while nothing is dragged */
+  guint tick;
 };
 
 G_DEFINE_FINAL_TYPE (BfSurface, bf_surface, GTK_TYPE_WIDGET)
+
+static gboolean
+shows_focus (BfSurface *self)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  return GTK_IS_WINDOW (root) && gtk_window_get_focus_visible (GTK_WINDOW (root));
+}
 
 static void
 bf_surface_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
@@ -22,14 +43,38 @@ bf_surface_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   BfSurface *self = BF_SURFACE (widget);
   float width = (float)gtk_widget_get_width (widget);
   float height = (float)gtk_widget_get_height (widget);
-  gboolean dark = bf_theme_is_dark (widget);
 
   if (self->scene == NULL)
     return;
+  BfSurfaceLights lights = { bf_surface_view_get_selection (self->view), self->pointed,
+                             shows_focus (self) ? bf_surface_get_focused_edge (self)
+                                                : BF_SELECTION_NONE,
+                             bf_theme_is_dark (widget) };
   cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
-  bf_surface_scene_paint_blank (self->scene, cr, dark);
-  bf_surface_scene_paint_formed (self->scene, cr, dark);
+  bf_surface_scene_paint_blank (self->scene, cr, lights.dark);
+  bf_surface_scene_paint_formed (self->scene, cr, lights.dark);
+  bf_surface_lights_paint (self->scene, &lights, cr);
   cairo_destroy (cr);
+  bf_surface_fields_snapshot (self->fields, snapshot);
+}
+
+/* The popover stands beside the middle of what is selected. */
+static void
+place_popover (BfSurface *self)
+{
+  const GArray *edges = bf_surface_scene_get_edges (self->scene);
+  BfSelection now = bf_surface_view_get_selection (self->view);
+  BfVec2 px[2];
+
+  if (now.face > 0)
+    now.edge = 2;
+  int at = bf_surface_edges_find (edges, now);
+  if (at < 0 || !bf_surface_scene_edge_px (self->scene, bf_surface_edge (edges, (guint)at),
+                                           self->popover_picture, px))
+    return;
+  GdkRectangle place = { (int)((px[0].x + px[1].x) / 2.0) - 4, (int)((px[0].y + px[1].y) / 2.0) - 4,
+                         8, 8 };
+  gtk_popover_set_pointing_to (GTK_POPOVER (self->popover), &place);
 }
 
 static void
@@ -38,8 +83,12 @@ bf_surface_size_allocate (GtkWidget *widget, int width, int height, int baseline
   (void)baseline;
   BfSurface *self = BF_SURFACE (widget);
 
-  if (self->view != NULL)
-    bf_surface_view_set_size (self->view, width, height);
+  if (self->view == NULL)
+    return;
+  bf_surface_view_set_size (self->view, width, height);
+  bf_surface_handles_allocate (self->handles);
+  bf_surface_fields_allocate (self->fields);
+  gtk_popover_present (GTK_POPOVER (self->popover));
 }
 
 static void
@@ -59,11 +108,83 @@ bf_surface_measure (GtkWidget *widget,
   *natural_baseline = -1;
 }
 
+/* Tab walks: the bench, then each edge and the sizes beside it. Points are walked by arrow keys. */
+static GPtrArray *
+list_stops (BfSurface *self)
+{
+  const GArray *edges = bf_surface_scene_get_edges (self->scene);
+  GPtrArray *stops = g_ptr_array_new ();
+
+  g_ptr_array_add (stops, self);
+  for (guint i = 0; edges != NULL && i < edges->len; i++)
+    {
+      BfSelection selection = bf_surface_edge (edges, i)->selection;
+      GtkWidget *handle = bf_surface_handles_find (self->handles, selection);
+      if (!bf_selection_is_point (selection) || gtk_widget_is_focus (handle))
+        g_ptr_array_add (stops, handle);
+      bf_surface_fields_add_stops (self->fields, selection, stops);
+    }
+  return stops;
+}
+
+static int
+find_focus (GPtrArray *stops, GtkWidget *focus, int otherwise)
+{
+  for (guint i = stops->len; focus != NULL && i-- > 0;)
+    {
+      GtkWidget *stop = g_ptr_array_index (stops, i);
+      if (focus == stop || (i > 0 && gtk_widget_is_ancestor (focus, stop)))
+        return (int)i;
+    }
+  return otherwise;
+}
+
+static gboolean
+bf_surface_focus (GtkWidget *widget, GtkDirectionType direction)
+{
+  BfSurface *self = BF_SURFACE (widget);
+  g_autoptr (GPtrArray) stops = list_stops (self);
+  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (widget));
+  int step = direction == GTK_DIR_TAB_BACKWARD ? -1 : 1;
+  int n = (int)stops->len;
+
+  if (direction != GTK_DIR_TAB_FORWARD && direction != GTK_DIR_TAB_BACKWARD)
+    return FALSE;
+  int at = find_focus (stops, focus, step > 0 ? -1 : n);
+  for (int i = at + step; i >= 0 && i < n; i += step)
+    {
+      GtkWidget *stop = g_ptr_array_index (stops, i);
+      if (stop == widget ? gtk_widget_grab_focus (stop) : gtk_widget_child_focus (stop, direction))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* What has the keyboard is selected. */
+static void
+bf_surface_set_focus_child (GtkWidget *widget, GtkWidget *child)
+{
+  BfSurface *self = BF_SURFACE (widget);
+
+  GTK_WIDGET_CLASS (bf_surface_parent_class)->set_focus_child (widget, child);
+  if (child == NULL || self->scene == NULL || child == self->popover)
+    return;
+  bf_surface_popdown (self);
+  bf_surface_view_select (self->view, BF_IS_EDGE_HANDLE (child)
+                                          ? bf_edge_handle_get_selection (BF_EDGE_HANDLE (child))
+                                          : bf_surface_fields_selection (self->fields, child));
+}
+
 static void
 bf_surface_dispose (GObject *object)
 {
   BfSurface *self = BF_SURFACE (object);
 
+  if (self->drag != NULL)
+    bf_surface_end_drag (self, FALSE);
+  g_clear_pointer (&self->popover, gtk_widget_unparent);
+  g_clear_pointer (&self->fields, bf_surface_fields_free);
+  g_clear_pointer (&self->handles, bf_surface_handles_free);
   g_clear_pointer (&self->scene, bf_surface_scene_free);
   g_clear_object (&self->view);
   g_clear_object (&self->document);
@@ -79,31 +200,81 @@ bf_surface_class_init (BfSurfaceClass *klass)
   widget_class->snapshot = bf_surface_snapshot;
   widget_class->size_allocate = bf_surface_size_allocate;
   widget_class->measure = bf_surface_measure;
+  widget_class->focus = bf_surface_focus;
+  widget_class->set_focus_child = bf_surface_set_focus_child;
   gtk_widget_class_set_css_name (widget_class, "benchtop");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
+  bf_surface_class_install_actions (widget_class);
+}
+
+static void
+popover_left_cb (BfSurface *self)
+{
+  bf_surface_choose (self, bf_surface_view_get_selection (self->view));
 }
 
 static void
 bf_surface_init (BfSurface *self)
 {
+  self->pointed = BF_SELECTION_NONE;
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("Blank and formed part"), -1);
+  self->popover = bf_edge_popover_new ();
+  gtk_widget_set_parent (self->popover, GTK_WIDGET (self));
+  g_signal_connect_object (self->popover, "left", G_CALLBACK (popover_left_cb), self,
+                           G_CONNECT_SWAPPED);
   bf_surface_add_gestures (self);
+  bf_surface_add_keys (self);
 }
 
 static void
 view_changed_cb (BfSurface *self)
 {
+  gtk_widget_queue_allocate (GTK_WIDGET (self));
   gtk_widget_queue_draw (GTK_WIDGET (self));
+  if (gtk_widget_get_visible (self->popover))
+    place_popover (self);
+}
+
+/* Faces are counted anew in each fold; what is selected stays selected. */
+static BfSelection
+selection_in (const BfFold *fold, const char *id, BfSelection before)
+{
+  int face = fold != NULL && id != NULL ? bf_fold_find_face (fold, id) : -1;
+  BfSelection after = { face, before.edge };
+
+  if (face < 0)
+    return BF_SELECTION_NONE;
+  if (face == 0 && before.edge >= (int)bf_part_n_points (fold->part))
+    return BF_SELECTION_NONE;
+  if (bf_selection_is_point (after) &&
+      bf_selection_point_index (after) >= bf_part_n_points (fold->part))
+    return BF_SELECTION_NONE;
+  return after;
 }
 
 static void
 document_changed_cb (BfSurface *self)
 {
-  bf_surface_scene_set_fold (self->scene, bf_document_get_fold (self->document));
-  gtk_widget_queue_draw (GTK_WIDGET (self));
+  BfFold *before = bf_surface_scene_get_fold (self->scene);
+  BfFold *fold = bf_document_get_fold (self->document);
+  BfSelection selected = bf_surface_view_get_selection (self->view);
+  g_autofree char *id = NULL;
+
+  if (before != NULL && selected.face >= 0)
+    id = g_strdup (bf_fold_face (before, (guint)selected.face)->id);
+  self->pointed = BF_SELECTION_NONE;
+  bf_surface_scene_set_fold (self->scene, fold);
+  bf_surface_view_select (self->view, selection_in (fold, id, selected));
+  bf_surface_handles_update (self->handles);
+  bf_surface_fields_update (self->fields);
+  if (gtk_widget_get_visible (self->popover) &&
+      !bf_edge_popover_show (BF_EDGE_POPOVER (self->popover), self->document,
+                             bf_surface_view_get_selection (self->view)))
+    bf_surface_popdown (self);
+  view_changed_cb (self);
 }
 
 void
@@ -114,6 +285,8 @@ bf_surface_set_document (BfSurface *self, BfDocument *document, BfSurfaceView *v
   self->document = g_object_ref (document);
   self->view = g_object_ref (view);
   self->scene = bf_surface_scene_new (view);
+  self->handles = bf_surface_handles_new (GTK_WIDGET (self), self->scene);
+  self->fields = bf_surface_fields_new (GTK_WIDGET (self), document, self->scene);
   g_signal_connect_object (view, "changed", G_CALLBACK (view_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_changed_cb), self,
                            G_CONNECT_SWAPPED);
@@ -132,4 +305,105 @@ bf_surface_get_view (BfSurface *self)
 {
   g_return_val_if_fail (BF_IS_SURFACE (self), NULL);
   return self->view;
+}
+
+BfDocument *
+bf_surface_get_document (BfSurface *self)
+{
+  return self->document;
+}
+
+void
+bf_surface_choose (BfSurface *self, BfSelection selection)
+{
+  GtkWidget *handle = bf_surface_handles_find (self->handles, selection);
+
+  gtk_widget_grab_focus (handle != NULL ? handle : GTK_WIDGET (self));
+  bf_surface_view_select (self->view, selection);
+}
+
+void
+bf_surface_point_at (BfSurface *self, BfSelection selection)
+{
+  gboolean on_edge = selection.face >= 0 && selection.edge != -1;
+  BfSelection pointed = on_edge ? selection : BF_SELECTION_NONE;
+
+  if (bf_selection_is_same (pointed, self->pointed))
+    return;
+  self->pointed = pointed;
+  gtk_widget_set_cursor_from_name (GTK_WIDGET (self), on_edge ? "pointer" : NULL);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+void
+bf_surface_popup (BfSurface *self, BfPicture picture, gboolean take_focus)
+{
+  BfSelection now = bf_surface_view_get_selection (self->view);
+
+  self->popover_picture = picture;
+  if (!bf_edge_popover_show (BF_EDGE_POPOVER (self->popover), self->document, now))
+    return;
+  place_popover (self);
+  gtk_popover_popup (GTK_POPOVER (self->popover));
+  if (take_focus)
+    bf_edge_popover_take_focus (BF_EDGE_POPOVER (self->popover));
+}
+
+void
+bf_surface_popdown (BfSurface *self)
+{
+  gtk_popover_popdown (GTK_POPOVER (self->popover));
+}
+
+BfSelection
+bf_surface_get_focused_edge (BfSurface *self)
+{
+  return bf_surface_handles_get_focused (self->handles);
+}
+
+static gboolean
+tick_cb (GtkWidget *widget, GdkFrameClock *clock, gpointer user_data)
+{
+  BfSurface *self = BF_SURFACE (widget);
+  (void)clock;
+  (void)user_data;
+
+  if (self->drag != NULL)
+    bf_surface_drag_follow (self->drag);
+  return G_SOURCE_CONTINUE;
+}
+
+gboolean
+bf_surface_begin_drag (BfSurface *self, BfSelection selection, BfVec2 px)
+{
+  self->drag = bf_surface_drag_begin (self->document, self->scene, selection, px);
+  if (self->drag == NULL)
+    return FALSE;
+  bf_surface_choose (self, selection);
+  self->tick = gtk_widget_add_tick_callback (GTK_WIDGET (self), tick_cb, NULL, NULL);
+  return TRUE;
+}
+
+void
+bf_surface_drag (BfSurface *self, BfVec2 px, gboolean finely)
+{
+  if (self->drag != NULL)
+    bf_surface_drag_to (self->drag, px, finely);
+}
+
+void
+bf_surface_end_drag (BfSurface *self, gboolean back)
+{
+  BfSurfaceDrag *drag = g_steal_pointer (&self->drag);
+
+  if (drag == NULL)
+    return;
+  gtk_widget_remove_tick_callback (GTK_WIDGET (self), self->tick);
+  bf_surface_drag_end (drag, back);
+}
+
+gboolean
+bf_surface_is_dragging (BfSurface *self)
+{
+  return self->drag != NULL;
 }

@@ -21,7 +21,4 @@ void bf_surface_set_document (BfSurface *self, BfDocument *document, BfSurfaceVi
 BfSurfaceScene *bf_surface_get_scene (BfSurface *self);
 BfSurfaceView *bf_surface_get_view (BfSurface *self);
 
-/* For the surface's own init: pointer, touch and keys. In surface-gestures.c. */
-void bf_surface_add_gestures (BfSurface *self);
-
 G_END_DECLS

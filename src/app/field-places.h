@@ -1,0 +1,34 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/ring.h"
+
+/* Finds places on the bench top for fields beside their edges: whole on the surface, not on each
+ * other, not on another strip of metal. It knows no widget. All in pixels, y down. */
+
+/* One that wants a place. */
+typedef struct
+{
+  BfVec2 edge[2];    /* what it belongs to */
+  BfVec2 outward;    /* away from the metal, a unit vector */
+  BfVec2 strip[4];   /* the flat strip that it says the size of, in order round */
+  gboolean inside;   /* stands on the inner side of its edge: for the base, which has no strip */
+  gboolean must;     /* has to be seen: it is being typed in */
+  BfVec2 row, stack; /* its size with all side by side, and with all on top of each other */
+} BfFieldAsk;
+
+typedef struct
+{
+  gboolean shown;
+  gboolean stacked;
+  BfVec2 at; /* upper left corner */
+} BfFieldPlace;
+
+/* Places those that ask, the first first. room: the surface; keep_off: a box to stay away from, the
+ * formed part's. places: (out), as many. */
+void bf_field_places (const BfFieldAsk *asks,
+                      guint n_asks,
+                      const BfBox *room,
+                      const BfBox *keep_off,
+                      BfFieldPlace *places);

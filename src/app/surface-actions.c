@@ -1,0 +1,45 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/edge-edits.h"
+#include "app/surface-private.h"
+
+typedef struct
+{
+  const char *name;
+  BfOffers what;
+} Action;
+
+static const Action actions[] = {
+  { "here.turn-up", BF_OFFER_TURN_UP }, { "here.turn-down", BF_OFFER_TURN_DOWN },
+  { "here.hem", BF_OFFER_HEM },         { "here.lip", BF_OFFER_LIP },
+  { "here.copy", BF_OFFER_COPY },       { "here.hole", BF_OFFER_HOLE },
+  { "here.point", BF_OFFER_POINT },     { "here.remove", BF_OFFER_REMOVE },
+};
+
+/* What makes something new goes on at it; what is done ends there. */
+static void
+here_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  BfSurface *self = BF_SURFACE (widget);
+  BfSelection now = bf_surface_view_get_selection (bf_surface_get_view (self));
+  (void)parameter;
+
+  for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
+    if (g_str_equal (actions[i].name, name))
+      {
+        BfOffers what = actions[i].what;
+        BfSelection then = bf_edge_do (bf_surface_get_document (self), now, what);
+        bf_surface_popdown (self);
+        bf_surface_choose (self, then);
+        if (what == BF_OFFER_TURN_UP || what == BF_OFFER_TURN_DOWN || what == BF_OFFER_LIP ||
+            what == BF_OFFER_HEM)
+          bf_surface_popup (self, BF_PICTURE_BLANK, TRUE);
+      }
+}
+
+void
+bf_surface_class_install_actions (GtkWidgetClass *widget_class)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
+    gtk_widget_class_install_action (widget_class, actions[i].name, NULL, here_action);
+}

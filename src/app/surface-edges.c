@@ -1,0 +1,257 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/surface-edges.h"
+
+#include <string.h>
+
+#include <glib/gi18n.h>
+
+#include "core/tolerance.h"
+#include "core/units.h"
+
+/* So near its line, a stretch of an outline lies on it. */
+#define ON_LINE_MM 1e-4
+
+int
+bf_fold_find_face (const BfFold *fold, const char *id)
+{
+  g_return_val_if_fail (fold != NULL && id != NULL, -1);
+
+  for (guint i = 0; i < fold->faces->len; i++)
+    if (g_strcmp0 (bf_fold_face (fold, i)->id, id) == 0)
+      return (int)i;
+  return -1;
+}
+
+static gboolean
+has_metal (const BfFace *face)
+{
+  return face->outline != NULL && bf_ring_size (face->outline) > 0;
+}
+
+static const BfBendResult *
+bend_of (const BfFold *fold, guint face)
+{
+  return bf_fold_bend (fold, (guint)bf_fold_face (fold, face)->bend);
+}
+
+/* The bend of the first flange that is folded on that edge, or NULL. */
+static const BfBendResult *
+bend_on (const BfFold *fold, const BfEdge *edge)
+{
+  const BfFlange *flange = bf_part_flange_at (fold->part, edge);
+  int face = flange != NULL ? bf_fold_find_face (fold, flange->id) : -1;
+
+  if (face < 0 || bf_fold_face (fold, (guint)face)->bend < 0 ||
+      !has_metal (bf_fold_face (fold, (guint)face)))
+    return NULL;
+  return bend_of (fold, (guint)face);
+}
+
+/* How far along a line, from `from`, the metal of a face lies on it. FALSE where none does. */
+static gboolean
+stretch_on_line (const BfFace *face, BfVec2 from, BfVec2 along, double reach[2])
+{
+  reach[0] = HUGE_VAL;
+  reach[1] = -HUGE_VAL;
+  for (guint i = 0; has_metal (face) && i < bf_ring_size (face->outline); i++)
+    {
+      BfVec2 by = bf_vec2_sub (bf_ring_vertex (face->outline, i)->p, from);
+      double u = bf_vec2_dot (by, along);
+      if (fabs (bf_vec2_cross (along, by)) > ON_LINE_MM)
+        continue;
+      reach[0] = MIN (reach[0], u);
+      reach[1] = MAX (reach[1], u);
+    }
+  return reach[1] - reach[0] > BF_TOLERANCE_SIZE_MM;
+}
+
+static void
+lay_edge (const BfFold *fold, BfSurfaceEdge *edge, const BfVec2 line[2], const BfBendResult *bend)
+{
+  const BfFace *face = bf_fold_face (fold, (guint)edge->selection.face);
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (line[1], line[0]));
+  double reach[2];
+
+  edge->outward = bf_vec2 (along.y, -along.x);
+  for (guint k = 0; k < 2; k++)
+    {
+      edge->blank[k] = bend != NULL ? bend->line[k] : line[k];
+      edge->formed[k] = bend != NULL ? bend->zone[k] : line[k];
+    }
+  if (bend != NULL || !stretch_on_line (face, line[0], along, reach))
+    return;
+  for (guint k = 0; k < 2; k++)
+    edge->blank[k] = edge->formed[k] = bf_vec2_along (line[0], along, reach[k]);
+}
+
+/* The line on which a flange ends in the flat: square outward from its bend, as far as it goes. */
+static gboolean
+tip_line (const BfFold *fold, guint face, BfVec2 line[2])
+{
+  const BfBendResult *bend = bend_of (fold, face);
+  const BfRing *outline = bf_fold_face (fold, face)->outline;
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (bend->zone[1], bend->zone[0]));
+  BfVec2 outward = bf_vec2 (along.y, -along.x);
+  double most = -HUGE_VAL;
+
+  for (guint i = 0; i < bf_ring_size (outline); i++)
+    most = MAX (most,
+                bf_vec2_dot (bf_vec2_sub (bf_ring_vertex (outline, i)->p, bend->zone[3]), outward));
+  for (guint k = 0; k < 2; k++)
+    line[k] = bf_vec2_along (bend->zone[k == 0 ? 3 : 2], outward, most);
+  return most > BF_TOLERANCE_SIZE_MM;
+}
+
+static void add_tips_on (GArray *edges, const BfFold *fold, const BfEdge *on, guint depth);
+
+static void
+add_tip (GArray *edges, const BfFold *fold, guint face, guint depth)
+{
+  const BfFlange *flange = bf_part_find_flange (fold->part, bf_fold_face (fold, face)->id);
+  BfSurfaceEdge edge = { .selection = { (int)face, 2 }, .length_mm = flange->length_mm };
+  BfEdge tip = { flange->id, BF_EDGE_TIP, 0 };
+  BfVec2 line[2];
+
+  if (!tip_line (fold, face, line))
+    return;
+  lay_edge (fold, &edge, line, bend_on (fold, &tip));
+  g_array_append_val (edges, edge);
+  add_tips_on (edges, fold, &tip, depth + 1);
+}
+
+/* A flange can't hang on itself; depth is for a part that says so all the same. */
+static void
+add_tips_on (GArray *edges, const BfFold *fold, const BfEdge *on, guint depth)
+{
+  for (guint i = 1; depth <= fold->faces->len && i < fold->faces->len; i++)
+    {
+      const BfFace *face = bf_fold_face (fold, i);
+      const BfFlange *flange = bf_part_find_flange (fold->part, face->id);
+      if (flange == NULL || !has_metal (face) || face->bend < 0)
+        continue;
+      if (g_str_equal (flange->on, on->on) && flange->edge == on->kind &&
+          (on->kind != BF_EDGE_INDEX || flange->edge_index == on->index))
+        add_tip (edges, fold, i, depth);
+    }
+}
+
+GArray *
+bf_surface_edges (const BfFold *fold)
+{
+  g_return_val_if_fail (fold != NULL, NULL);
+
+  GArray *edges = g_array_new (FALSE, FALSE, sizeof (BfSurfaceEdge));
+  guint n = bf_part_n_points (fold->part);
+  for (guint i = 0; i < n; i++)
+    {
+      BfEdge on = { "base", BF_EDGE_INDEX, i };
+      BfVec2 line[2] = { bf_part_point (fold->part, i), bf_part_point (fold->part, i + 1) };
+      BfSurfaceEdge edge = { .selection = { 0, (int)i },
+                             .length_mm = bf_part_edge_length_mm (fold->part, i) };
+      BfSurfaceEdge point = { .selection = bf_selection_point ((i + 1) % n),
+                              .blank = { line[1], line[1] },
+                              .formed = { line[1], line[1] } };
+      lay_edge (fold, &edge, line, bend_on (fold, &on));
+      g_array_append_val (edges, edge);
+      add_tips_on (edges, fold, &on, 0);
+      g_array_append_val (edges, point);
+    }
+  return edges;
+}
+
+int
+bf_surface_edges_find (const GArray *edges, BfSelection selection)
+{
+  for (guint i = 0; edges != NULL && i < edges->len; i++)
+    if (bf_selection_is_same (bf_surface_edge (edges, i)->selection, selection))
+      return (int)i;
+  return -1;
+}
+
+/* "front" is the front wall; what is called wall or lip already is left so. */
+static char *
+wall_name (const char *id)
+{
+  if (g_str_has_prefix (id, "wall") || strstr (id, "lip") != NULL || strstr (id, "hem") != NULL)
+    return g_strdup (id);
+  /* Translators: %s is a flange's name: "front wall" */
+  return g_strdup_printf (_ ("%s wall"), id);
+}
+
+static char *
+base_edge_name (const BfFold *fold, const BfSurfaceEdge *edge)
+{
+  guint number = (guint)edge->selection.edge + 1;
+  BfEdge on = { "base", BF_EDGE_INDEX, number - 1 };
+  const BfFlange *flange = bf_part_flange_at (fold->part, &on);
+  g_autofree char *length = bf_format_length (edge->length_mm, fold->part->units);
+
+  if (flange == NULL)
+    /* Translators: an edge's number, and its length with the unit */
+    return g_strdup_printf (_ ("Base edge %u, %s"), number, length);
+  g_autofree char *wall = wall_name (flange->id);
+  /* Translators: an edge's number, its length with the unit, and what stands on it */
+  return g_strdup_printf (_ ("Base edge %u, %s, %s"), number, length, wall);
+}
+
+char *
+bf_surface_edge_name (const BfFold *fold, const BfSurfaceEdge *edge)
+{
+  g_return_val_if_fail (fold != NULL && edge != NULL, NULL);
+
+  if (bf_selection_is_point (edge->selection))
+    /* Translators: the number of a corner of the base */
+    return g_strdup_printf (_ ("Base point %u"), bf_selection_point_index (edge->selection) + 1);
+  if (edge->selection.face == 0)
+    return base_edge_name (fold, edge);
+  g_autofree char *length = bf_format_length (edge->length_mm, fold->part->units);
+  /* Translators: a flange's name, and its length with the unit */
+  return g_strdup_printf (_ ("Tip of %s, %s"), bf_fold_face (fold, (guint)edge->selection.face)->id,
+                          length);
+}
+
+gboolean
+bf_selection_to_edge (const BfFold *fold, BfSelection selection, BfEdge *edge)
+{
+  g_return_val_if_fail (fold != NULL && edge != NULL, FALSE);
+
+  if (selection.face < 0 || (guint)selection.face >= fold->faces->len)
+    return FALSE;
+  if (selection.face > 0)
+    *edge = (BfEdge){ bf_fold_face (fold, (guint)selection.face)->id, BF_EDGE_TIP, 0 };
+  else
+    *edge = (BfEdge){ "base", BF_EDGE_INDEX, (guint)MAX (selection.edge, 0) };
+  return selection.face > 0 ||
+         (selection.edge >= 0 && (guint)selection.edge < bf_part_n_points (fold->part));
+}
+
+const BfFlange *
+bf_selection_flange (const BfFold *fold, BfSelection selection)
+{
+  BfEdge edge;
+
+  if (!bf_selection_to_edge (fold, selection, &edge))
+    return NULL;
+  if (edge.kind == BF_EDGE_TIP)
+    return bf_part_find_flange (fold->part, edge.on);
+  return bf_part_flange_at (fold->part, &edge);
+}
+
+gboolean
+bf_part_is_rectangle (const BfPart *part)
+{
+  g_return_val_if_fail (part != NULL, FALSE);
+
+  if (bf_part_n_points (part) != 4)
+    return FALSE;
+  for (guint i = 0; i < 4; i++)
+    {
+      BfVec2 a = bf_vec2_sub (bf_part_point (part, i + 1), bf_part_point (part, i));
+      BfVec2 b = bf_vec2_sub (bf_part_point (part, i + 2), bf_part_point (part, i + 1));
+      double lengths = bf_vec2_length (a) * bf_vec2_length (b);
+      if (fabs (bf_vec2_dot (a, b)) > BF_TOLERANCE_SIZE_MM * MAX (lengths, 1.0))
+        return FALSE;
+    }
+  return TRUE;
+}

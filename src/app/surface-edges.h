@@ -1,0 +1,53 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "app/surface-view.h"
+#include "core/edit.h"
+#include "fold/fold.h"
+
+/* The edges of a fold that a person can point at or walk along: those of the base and the tips of
+ * flanges, and the base's points. */
+
+typedef struct
+{
+  BfSelection selection;
+  BfVec2 blank[2];  /* where it lies in the blank, from start to end; of an edge that carries a
+                     * flange, the bend line; of a point, twice the point */
+  BfVec2 formed[2]; /* where its metal ends, in the flat of its face: for the formed part */
+  BfVec2 outward;   /* in the blank, a unit vector; zero for a point */
+  double length_mm; /* of a base edge as it is drawn; of a tip, how far it is from its bend; 0 for a
+                     * point */
+} BfSurfaceEdge;
+
+/* All of them, as one walks round: each base edge, then the tips that hang on it from the inside
+ * out, then the point where it ends. Returns: (transfer full) (element-type BfSurfaceEdge). */
+GArray *bf_surface_edges (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The place in that list of a selection, −1 where it is none of them. */
+int bf_surface_edges_find (const GArray *edges, BfSelection selection);
+
+static inline const BfSurfaceEdge *
+bf_surface_edge (const GArray *edges, guint i)
+{
+  return &g_array_index (edges, BfSurfaceEdge, i);
+}
+
+/* What it is called: "Base edge 2, 200 mm, front wall", "Tip of front, 40 mm", "Base point 3".
+ * Returns: (transfer full). */
+char *bf_surface_edge_name (const BfFold *fold,
+                            const BfSurfaceEdge *edge) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The edge as flanges name it; for a face, its tip. FALSE for a point and for nothing. The strings
+ * are the fold's. */
+gboolean bf_selection_to_edge (const BfFold *fold, BfSelection selection, BfEdge *edge);
+
+/* The flange that a selection is about: the one selected, or the one on the selected edge of the
+ * base. NULL where there is none. */
+const BfFlange *bf_selection_flange (const BfFold *fold, BfSelection selection);
+
+/* The face of that flange, or −1. */
+int bf_fold_find_face (const BfFold *fold, const char *id);
+
+/* TRUE where the base is a rectangle: four square corners. */
+gboolean bf_part_is_rectangle (const BfPart *part);

@@ -1,0 +1,122 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/surface-lights.h"
+
+#include "paint/palette.h"
+
+#define SELECTED_PX 5.0
+#define POINTED_PX 3.0
+#define RING_PX 2.0
+#define RING_AWAY_PX 6.0
+#define POINT_PX 4.5
+
+static void
+set_light (cairo_t *cr, gboolean dark)
+{
+  bf_set_source_rgb (cr, bf_okabe_ito (dark ? BF_OKABE_ITO_YELLOW : BF_OKABE_ITO_ORANGE));
+}
+
+static void
+set_ink (cairo_t *cr, gboolean dark)
+{
+  bf_set_source_rgb (cr, dark ? 0xF4F2EE : 0x1E1E1E);
+}
+
+/* A line with a rim in the colour of ink, so that it stands out on metal and bench alike. */
+static void
+paint_line (cairo_t *cr, const BfVec2 line[2], double width_px, gboolean dark)
+{
+  cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
+  cairo_move_to (cr, line[0].x, line[0].y);
+  cairo_line_to (cr, line[1].x, line[1].y);
+  set_ink (cr, dark);
+  cairo_set_line_width (cr, width_px + 2.0);
+  cairo_stroke_preserve (cr);
+  set_light (cr, dark);
+  cairo_set_line_width (cr, width_px);
+  cairo_stroke (cr);
+}
+
+static void
+paint_point (cairo_t *cr, BfVec2 at, gboolean filled, gboolean dark)
+{
+  cairo_rectangle (cr, at.x - POINT_PX, at.y - POINT_PX, 2.0 * POINT_PX, 2.0 * POINT_PX);
+  if (filled)
+    set_light (cr, dark);
+  else
+    bf_set_source_rgb (cr, dark ? 0x2E2E2E : 0xFFFFFF);
+  cairo_fill_preserve (cr);
+  set_ink (cr, dark);
+  cairo_set_line_width (cr, 1.4);
+  cairo_stroke (cr);
+}
+
+/* The keyboard's ring: all round the line, a little away from it. */
+static void
+paint_ring (cairo_t *cr, const BfVec2 line[2], gboolean dark)
+{
+  double angle = atan2 (line[1].y - line[0].y, line[1].x - line[0].x);
+
+  cairo_new_sub_path (cr);
+  cairo_arc (cr, line[1].x, line[1].y, RING_AWAY_PX, angle - G_PI_2, angle + G_PI_2);
+  cairo_arc (cr, line[0].x, line[0].y, RING_AWAY_PX, angle + G_PI_2, angle + 3.0 * G_PI_2);
+  cairo_close_path (cr);
+  bf_set_source_rgb (cr, bf_okabe_ito (dark ? BF_OKABE_ITO_SKY_BLUE : BF_OKABE_ITO_BLUE));
+  cairo_set_line_width (cr, RING_PX);
+  cairo_stroke (cr);
+}
+
+static void
+paint_edge (BfSurfaceScene *scene,
+            const BfSurfaceEdge *edge,
+            BfPicture picture,
+            cairo_t *cr,
+            const BfSurfaceLights *lights)
+{
+  gboolean selected = bf_selection_is_same (edge->selection, lights->selected);
+  gboolean pointed = bf_selection_is_same (edge->selection, lights->pointed);
+  gboolean focused = bf_selection_is_same (edge->selection, lights->focused);
+  gboolean point = bf_selection_is_point (edge->selection);
+  BfVec2 line[2];
+
+  if ((!selected && !pointed && !focused) || (point && picture == BF_PICTURE_FORMED) ||
+      !bf_surface_scene_edge_px (scene, edge, picture, line))
+    return;
+  if (!point && (selected || pointed))
+    paint_line (cr, line, selected ? SELECTED_PX : POINTED_PX, lights->dark);
+  if (focused)
+    paint_ring (cr, line, lights->dark);
+}
+
+/* The points that can be taken hold of: the selected one, or both ends of the selected edge. */
+static void
+paint_points (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr)
+{
+  BfSurfaceView *view = bf_surface_scene_get_view (scene);
+  BfPart *part = bf_surface_scene_get_fold (scene)->part;
+  BfSelection selected = lights->selected;
+  gboolean is_point = bf_selection_is_point (selected);
+
+  if (selected.face != 0 || selected.edge == -1)
+    return;
+  guint first = is_point ? bf_selection_point_index (selected) : (guint)selected.edge;
+  for (guint i = first; i <= first + (is_point ? 0 : 1); i++)
+    paint_point (cr, bf_surface_view_from_blank (view, bf_part_point (part, i)), is_point,
+                 lights->dark);
+}
+
+void
+bf_surface_lights_paint (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr)
+{
+  g_return_if_fail (scene != NULL && lights != NULL && cr != NULL);
+
+  const GArray *edges = bf_surface_scene_get_edges (scene);
+  if (edges == NULL)
+    return;
+  cairo_save (cr);
+  for (guint i = 0; i < edges->len; i++)
+    for (BfPicture picture = BF_PICTURE_BLANK; picture <= BF_PICTURE_FORMED; picture++)
+      paint_edge (scene, bf_surface_edge (edges, i), picture, cr, lights);
+  paint_points (scene, lights, cr);
+  cairo_restore (cr);
+}
