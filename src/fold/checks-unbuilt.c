@@ -51,30 +51,6 @@ check_join (BfFold *fold, const BfMeeting *meeting)
          _ ("This version does not draw folded corners: the corner is left open."));
 }
 
-static void
-check_finish (BfFold *fold, const BfCorner *corner)
-{
-  g_autofree char *where = g_strdup_printf ("%s:%u", corner->on, corner->at);
-
-  if (corner->finish != BF_FINISH_ROUND && corner->finish != BF_FINISH_CHAMFER)
-    return;
-  add (fold, BF_SEVERITY_LOOK_AT, where, bf_part_point (fold->part, corner->at),
-       _ ("This version does not round or chamfer corners: this one is drawn sharp."));
-}
-
-static void
-check_flange_corner (BfFold *fold, const BfCorner *corner)
-{
-  g_autofree char *where = g_strdup_printf ("%s:%u", corner->on, corner->at);
-  gboolean asks =
-      corner->join != BF_JOIN_UNSET || corner->relief != BF_RELIEF_UNSET || !isnan (corner->gap_mm);
-
-  if (strcmp (corner->on, "base") != 0 && asks)
-    add (fold, BF_SEVERITY_LOOK_AT, where, bf_part_point (fold->part, 0),
-         _ ("This version does not heed what is asked at a flange's own corner: it is kept in the "
-            "file."));
-}
-
 void
 bf_checks_find_unbuilt (BfFold *fold)
 {
@@ -82,11 +58,4 @@ bf_checks_find_unbuilt (BfFold *fold)
     check_flange (fold, i);
   for (guint i = 0; i < fold->layout->meetings->len; i++)
     check_join (fold, bf_layout_meeting (fold->layout, i));
-  for (guint i = 0; i < fold->part->base_corners->len; i++)
-    check_finish (fold, g_ptr_array_index (fold->part->base_corners, i));
-  for (guint i = 0; i < fold->part->corners->len; i++)
-    {
-      check_finish (fold, g_ptr_array_index (fold->part->corners, i));
-      check_flange_corner (fold, g_ptr_array_index (fold->part->corners, i));
-    }
 }

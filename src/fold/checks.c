@@ -8,6 +8,7 @@
 #include "core/tolerance.h"
 #include "core/units.h"
 #include "fold/checks-collide.h"
+#include "fold/checks-corners.h"
 #include "fold/checks-reliefs.h"
 #include "fold/checks-unbuilt.h"
 #include "fold/fix-find.h"
@@ -260,6 +261,7 @@ bf_checks_find (BfFold *fold)
       check_radius (fold, i);
     }
   check_blank (fold);
+  bf_checks_find_corners (fold);
   bf_checks_find_reliefs (fold);
   bf_checks_find_collisions (fold);
   bf_checks_find_unbuilt (fold);

@@ -100,19 +100,51 @@ extend (BfFormed *formed, BfVec3 p)
       bf_vec3 (MAX (formed->max.x, p.x), MAX (formed->max.y, p.y), MAX (formed->max.z, p.z));
 }
 
+/* A point of the blank, on both faces. */
+static void
+extend_by_point (const BfLayout *layout, const BfSolid *slab, BfVec2 point, BfFormed *formed)
+{
+  BfVec2 p = bf_vec2_sub (point, slab->flat_origin);
+  double x = bf_vec2_dot (p, slab->flat_ex), y = bf_vec2_dot (p, slab->flat_ey);
+
+  extend (formed, bf_frame_point (&slab->frame, x, y, 0.0));
+  extend (formed, bf_frame_point (&slab->frame, x, y, -layout->thickness_mm));
+}
+
+/* Where an arc of the outline runs along each of space's axes. */
+static void
+extend_by_arc (const BfLayout *layout, const BfSolid *slab, const BfArc *arc, BfFormed *formed)
+{
+  const BfFrame *f = &slab->frame;
+  const BfVec2 axes[] = { { f->ex.x, f->ey.x }, { f->ex.y, f->ey.y }, { f->ex.z, f->ey.z } };
+
+  for (guint i = 0; i < 2 * G_N_ELEMENTS (axes); i++)
+    {
+      BfVec2 along = bf_vec2_along (bf_vec2_scale (slab->flat_ex, axes[i / 2].x), slab->flat_ey,
+                                    axes[i / 2].y);
+      double at = atan2 (along.y, along.x) + (i % 2 == 0 ? 0.0 : G_PI);
+      double turned = remainder (at - (arc->from + arc->sweep / 2.0), 2.0 * G_PI);
+
+      if (fabs (turned) < fabs (arc->sweep) / 2.0)
+        extend_by_point (layout, slab,
+                         bf_vec2_along (arc->centre, bf_vec2 (cos (at), sin (at)), arc->radius),
+                         formed);
+    }
+}
+
 static void
 extend_by_slab (const BfLayout *layout,
                 const BfSolid *slab,
                 const BfRing *outline,
                 BfFormed *formed)
 {
+  BfArc arc;
+
   for (guint i = 0; i < bf_ring_size (outline); i++)
     {
-      BfVec2 p = bf_vec2_sub (bf_ring_vertex (outline, i)->p, slab->flat_origin);
-      double x = bf_vec2_dot (p, slab->flat_ex), y = bf_vec2_dot (p, slab->flat_ey);
-
-      extend (formed, bf_frame_point (&slab->frame, x, y, 0.0));
-      extend (formed, bf_frame_point (&slab->frame, x, y, -layout->thickness_mm));
+      extend_by_point (layout, slab, bf_ring_vertex (outline, i)->p, formed);
+      if (bf_ring_arc (outline, i, &arc))
+        extend_by_arc (layout, slab, &arc, formed);
     }
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/defaults.h"
 #include "fold/corner.h"
+#include "fold/free-corners.h"
 #include "fold/layout-sides.h"
 
 /* ---- building ---------------------------------------------------------------------------- */
@@ -120,6 +121,7 @@ bf_layout_new (BfPart *part)
   layout->flaps = g_new0 (BfFlap, layout->n_flaps + 1);
   layout->order = g_new0 (guint, layout->n_flaps + 1);
   layout->meetings = g_array_new (FALSE, TRUE, sizeof (BfMeeting));
+  layout->free_corners = g_array_new (FALSE, TRUE, sizeof (BfFreeCorner));
   layout->base_edges = g_new0 (GPtrArray *, n_points + 1);
   for (guint i = 0; i < n_points; i++)
     layout->base_edges[i] = g_ptr_array_new ();
@@ -139,6 +141,7 @@ bf_layout_free (BfLayout *layout)
     g_ptr_array_unref (layout->base_edges[i]);
   g_free (layout->base_edges);
   g_array_unref (layout->meetings);
+  g_array_unref (layout->free_corners);
   for (guint i = 0; i < layout->n_flaps; i++)
     g_clear_pointer (&layout->flaps[i].on_tip, g_ptr_array_unref);
   g_free (layout->order);
@@ -218,4 +221,5 @@ bf_layout_unfold (BfLayout *layout)
       if (flap->placed)
         bf_sides_settle (layout, flap);
     }
+  bf_free_corners_find (layout);
 }

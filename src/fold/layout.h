@@ -35,7 +35,8 @@ typedef struct
   double zone_limit_mm; /* the bend zone must stay at or inside this q */
   double zone_mm;       /* q at which the bend zone ends; known when the sides are settled */
   gboolean own;         /* the side has an inset or a taper of its own */
-  gboolean bare_beside; /* the parent's drawn metal goes on beside the zone: an end relief */
+  gboolean bare_beside; /* the parent's metal goes on beside the zone: an end relief */
+  gboolean at_root;     /* and that metal is the parent's own bend */
   int meeting;          /* index of the corner where it meets another flap of the base, or −1 */
 } BfSide;
 
@@ -94,6 +95,7 @@ typedef struct _BfLayout
   guint *order;           /* flap indices, parents first */
   GPtrArray **base_edges; /* for each base edge its flaps by start inset (BfFlap, not owned) */
   GArray *meetings;       /* BfMeeting */
+  GArray *free_corners;   /* BfFreeCorner: what is to be rounded or chamfered */
   gboolean base_crosses;  /* the base's own outline crosses itself */
   gboolean wanted_twice;  /* some metal of the blank is wanted by two pieces, */
   BfVec2 wanted_twice_at; /* here */

@@ -3,15 +3,9 @@
 #include "fold/outline.h"
 
 #include "core/tolerance.h"
+#include "fold/free-corners.h"
 #include "fold/side.h"
-
-/* An edge that flaps may hang on: an edge of the base, or a flap's tip. */
-typedef struct
-{
-  BfVec2 origin, e, n; /* in the blank: a point is origin + u e + v n */
-  double length_mm;
-  const GPtrArray *flaps; /* by start; NULL for none */
-} Edge;
+#include "fold/stretches.h"
 
 typedef struct
 {
@@ -22,87 +16,41 @@ typedef struct
 
 static void walk_flap (Walk *walk, const BfFlap *flap);
 
-static BfVec2
-edge_point (const Edge *edge, double u, double v)
-{
-  return bf_vec2_along (bf_vec2_along (edge->origin, edge->e, u), edge->n, v);
-}
-
-static Edge
-base_edge (const BfLayout *layout, guint i)
-{
-  BfVec2 from = bf_part_point (layout->part, i), to = bf_part_point (layout->part, i + 1);
-  BfVec2 e = bf_vec2_unit (bf_vec2_sub (to, from));
-
-  return (Edge){ from, e, bf_vec2 (e.y, -e.x), bf_vec2_distance (from, to),
-                 layout->base_edges[i % bf_part_n_points (layout->part)] };
-}
-
-static Edge
-tip_edge (const BfFlap *flap)
-{
-  return (Edge){ bf_flap_to_blank (flap, 0.0, flap->tip_w_mm), flap->flat_e, flap->flat_n,
-                 flap->edge_length_mm, flap->on_tip };
-}
-
-static const BfFlap *
-flap_at (const Edge *edge, guint i)
-{
-  return g_ptr_array_index (edge->flaps, i);
-}
-
-static guint
-n_flaps (const Edge *edge)
-{
-  guint n = 0;
-
-  while (edge->flaps != NULL && n < edge->flaps->len && flap_at (edge, n)->placed)
-    n++;
-  return n;
-}
-
-/* u on the edge of where the flap's zone starts or ends. */
-static double
-zone_u (const BfFlap *flap, BfSideName name)
-{
-  double shift = flap->parent >= 0 ? flap->edge_start.x : 0.0;
-  return shift + bf_flap_zone_u (flap, name);
-}
-
-/* How far the metal stands in from the drawn edge at the edge's start or end. */
-static double
-end_offset (const Edge *edge, BfSideName name)
-{
-  guint n = n_flaps (edge);
-  const BfFlap *flap;
-
-  if (n == 0)
-    return 0.0;
-  flap = flap_at (edge, name == BF_SIDE_START ? 0 : n - 1);
-  return flap->sides[name].bare_beside ? 0.0 : flap->sums.setback_mm;
-}
-
 static void
 emit (Walk *walk, BfVec2 p)
 {
   bf_ring_add (walk->ring, p, 0.0);
 }
 
-/* Where the metal of one edge, moved in by its offset, meets that of the next. */
-static void
-emit_corner (Walk *walk, const Edge *before, const Edge *after)
+static int
+index_of (const Walk *walk, const BfFlap *flap)
 {
-  double o1 = -end_offset (before, BF_SIDE_END), o2 = -end_offset (after, BF_SIDE_START);
-  double det = bf_vec2_cross (before->n, after->n);
+  return flap == NULL ? -1 : (int)(flap - walk->layout->flaps);
+}
 
-  if (fabs (det) < 1e-6)
+/* Where the metal of one stretch of a face (NULL: the base) meets that of the next: finished, if
+ * that is asked. */
+static void
+emit_corner (Walk *walk, const BfFlap *face, const BfStretch *before, const BfStretch *after)
+{
+  const BfFreeCorner *finish =
+      bf_free_corner_at (walk->layout, index_of (walk, face), after->corner);
+  BfVec2 corner;
+
+  if (finish != NULL)
     {
-      emit (walk, bf_vec2_along (after->origin, before->n, o1));
-      emit (walk, bf_vec2_along (after->origin, after->n, o2));
-      return;
+      bf_ring_add (walk->ring, finish->from, finish->bulge);
+      emit (walk, finish->to);
     }
-  emit (walk, bf_vec2 (after->origin.x + (o1 * after->n.y - o2 * before->n.y) / det,
-                       after->origin.y + (before->n.x * o2 - after->n.x * o1) / det));
+  else if (bf_stretch_corner (before, after, &corner))
+    emit (walk, corner);
+  else
+    {
+      BfVec2 vertex = bf_stretch_point (after, after->from_u, 0.0);
+
+      emit (walk, bf_vec2_along (vertex, before->n, -bf_stretch_offset (before, BF_SIDE_END)));
+      emit (walk, bf_vec2_along (vertex, after->n, -bf_stretch_offset (after, BF_SIDE_START)));
+    }
 }
 
 /* A flange that stands flush with a corner whose bare edge leans away: the slit beside its bend
@@ -116,11 +64,12 @@ opens_through_neighbour (const Walk *walk, const BfFlap *flap, BfSideName name)
 
 /* The step from the drawn edge in to the flap's tangent, or back out. */
 static void
-emit_step (Walk *walk, const Edge *edge, const BfFlap *flap, BfSideName name)
+emit_step (Walk *walk, const BfStretch *stretch, const BfFlap *flap, BfSideName name)
 {
   double slit = walk->whole ? BF_OUTLINE_SLIT_MM : 0.0;
-  double u = zone_u (flap, name) + (name == BF_SIDE_START ? -slit : slit);
-  BfVec2 drawn = edge_point (edge, u, 0.0), tangent = edge_point (edge, u, -flap->sums.setback_mm);
+  double u = bf_stretch_zone_u (flap, name) + (name == BF_SIDE_START ? -slit : slit);
+  BfVec2 drawn = bf_stretch_point (stretch, u, 0.0);
+  BfVec2 tangent = bf_stretch_point (stretch, u, -flap->sums.setback_mm);
   gboolean opened = opens_through_neighbour (walk, flap, name);
 
   if (name == BF_SIDE_START && !opened)
@@ -130,87 +79,117 @@ emit_step (Walk *walk, const Edge *edge, const BfFlap *flap, BfSideName name)
     emit (walk, drawn);
 }
 
-static void
-walk_edge (Walk *walk, const Edge *edge)
+static gboolean
+has_step (const BfFlap *flap, BfSideName name)
 {
-  guint n = n_flaps (edge);
+  return flap->sides[name].bare_beside && !flap->sides[name].at_root;
+}
+
+static void
+walk_stretch (Walk *walk, const BfStretch *stretch)
+{
+  guint n = bf_stretch_n_flaps (stretch);
 
   for (guint i = 0; i < n; i++)
     {
-      const BfFlap *flap = flap_at (edge, i);
-      double tangent = -flap->sums.setback_mm;
+      const BfFlap *flap = g_ptr_array_index (stretch->flaps, i);
+      double start = bf_stretch_zone_u (flap, BF_SIDE_START);
+      double end = bf_stretch_zone_u (flap, BF_SIDE_END), tangent = -flap->sums.setback_mm;
 
-      if (flap->sides[BF_SIDE_START].bare_beside)
-        emit_step (walk, edge, flap, BF_SIDE_START);
-      emit (walk, edge_point (edge, zone_u (flap, BF_SIDE_START), tangent));
+      if (has_step (flap, BF_SIDE_START))
+        emit_step (walk, stretch, flap, BF_SIDE_START);
+      emit (walk, bf_stretch_point (stretch, start, tangent));
       if (walk->whole)
         walk_flap (walk, flap);
-      emit (walk, edge_point (edge, zone_u (flap, BF_SIDE_END), tangent));
-      if (flap->sides[BF_SIDE_END].bare_beside)
-        emit_step (walk, edge, flap, BF_SIDE_END);
+      emit (walk, bf_stretch_point (stretch, end, tangent));
+      if (has_step (flap, BF_SIDE_END))
+        emit_step (walk, stretch, flap, BF_SIDE_END);
     }
 }
 
-/* Along a side from the flap's tangent out to the tip (start), or back (end). */
-static void
-walk_side (Walk *walk, const BfFlap *flap, BfSideName name, double to_w)
-{
-  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+/* ---- flaps -------------------------------------------------------------------------------- */
 
-  bf_side_trace (&flap->sides[name], to_w, points);
-  for (guint i = 0; i < points->len; i++)
+static const BfStretch *
+side_stretch (const GArray *stretches, BfSideName name)
+{
+  return &g_array_index (stretches, BfStretch, name == BF_SIDE_START ? 0 : stretches->len - 1);
+}
+
+/* Where the flap's bend zone ends at its tangent. A flap on its side that begins there stands on
+ * the zone's own metal: a slit parts the two, and the relief that is cut there takes it all. */
+static void
+emit_foot (Walk *walk, const BfFlap *flap, const GArray *stretches, BfSideName name)
+{
+  const BfStretch *side = side_stretch (stretches, name);
+  const BfFlap *on_side = bf_stretch_outermost (side, name);
+  BfVec2 zone[4], foot, inner, slit = bf_vec2_scale (flap->flat_n, -BF_OUTLINE_SLIT_MM);
+
+  bf_outline_zone (flap, zone);
+  foot = zone[name == BF_SIDE_START ? 3 : 2];
+  if (on_side == NULL || !on_side->sides[name].at_root)
     {
-      guint k = name == BF_SIDE_START ? i : points->len - 1 - i;
-      BfVec2 p = g_array_index (points, BfVec2, k);
-      emit (walk, bf_flap_to_blank (flap, bf_flap_u (flap, name, p.x), p.y));
+      emit (walk, foot);
+      return;
     }
+  inner = bf_stretch_point (side, bf_stretch_zone_u (on_side, name), -on_side->sums.setback_mm);
+  foot = bf_vec2_add (foot, slit);
+  inner = bf_vec2_add (inner, slit);
+  emit (walk, name == BF_SIDE_START ? foot : inner);
+  emit (walk, name == BF_SIDE_START ? inner : foot);
 }
 
+/* The flat's outline from its root line round to its root line. */
 static void
-walk_flat (Walk *walk, const BfFlap *flap)
+walk_flat (Walk *walk, const BfFlap *flap, const GArray *stretches)
 {
-  Edge tip = tip_edge (flap);
+  BfStretch root = bf_stretch_root (flap);
+  const BfStretch *before = &root, *last = side_stretch (stretches, BF_SIDE_END);
 
-  walk_side (walk, flap, BF_SIDE_START, flap->tip_w_mm - end_offset (&tip, BF_SIDE_START));
-  walk_edge (walk, &tip);
-  walk_side (walk, flap, BF_SIDE_END, flap->tip_w_mm - end_offset (&tip, BF_SIDE_END));
+  for (guint i = 0; i < stretches->len; i++)
+    {
+      const BfStretch *stretch = &g_array_index (stretches, BfStretch, i);
+
+      emit_corner (walk, flap, before, stretch);
+      walk_stretch (walk, stretch);
+      before = stretch;
+    }
+  root.from_u =
+      bf_vec2_dot (bf_vec2_sub (bf_stretch_point (last, last->to_u, 0.0), root.origin), root.e);
+  emit_corner (walk, flap, last, &root);
 }
 
 static void
 walk_flap (Walk *walk, const BfFlap *flap)
 {
-  BfVec2 zone[4];
+  g_autoptr (GArray) stretches = bf_stretches_new (walk->layout, index_of (walk, flap));
 
-  bf_outline_zone (flap, zone);
-  emit (walk, zone[3]);
-  walk_flat (walk, flap);
-  emit (walk, zone[2]);
+  emit_foot (walk, flap, stretches, BF_SIDE_START);
+  walk_flat (walk, flap, stretches);
+  emit_foot (walk, flap, stretches, BF_SIDE_END);
 }
 
-static const BfFlap *
-outermost (const Edge *edge, BfSideName name)
-{
-  guint n = n_flaps (edge);
-  return n == 0 ? NULL : flap_at (edge, name == BF_SIDE_START ? 0 : n - 1);
-}
+/* ---- the base ------------------------------------------------------------------------------ */
 
 static gboolean
-end_is_opened (const Walk *walk, const Edge *edge, BfSideName name)
+end_is_opened (const Walk *walk, const BfStretch *stretch, BfSideName name)
 {
-  const BfFlap *flap = outermost (edge, name);
+  const BfFlap *flap = bf_stretch_outermost (stretch, name);
   return flap != NULL && opens_through_neighbour (walk, flap, name);
 }
 
 static void
-emit_opened_corner (Walk *walk, const Edge *neighbour, const Edge *edge, BfSideName name)
+emit_opened_corner (Walk *walk,
+                    const BfStretch *neighbour,
+                    const BfStretch *stretch,
+                    BfSideName name)
 {
-  double u = name == BF_SIDE_START ? -BF_OUTLINE_SLIT_MM : edge->length_mm + BF_OUTLINE_SLIT_MM;
-  BfVec2 at = edge_point (edge, u, 0.0);
-  double rise = bf_vec2_dot (edge->n, neighbour->n);
+  double u = name == BF_SIDE_START ? -BF_OUTLINE_SLIT_MM : stretch->to_u + BF_OUTLINE_SLIT_MM;
+  BfVec2 at = bf_stretch_point (stretch, u, 0.0);
+  double rise = bf_vec2_dot (stretch->n, neighbour->n);
 
   /* Straight in from the drawn edge's line until the neighbour edge is met. */
   if (fabs (rise) > BF_TOLERANCE_SIZE_MM)
-    at = bf_vec2_along (at, edge->n,
+    at = bf_vec2_along (at, stretch->n,
                         -bf_vec2_dot (bf_vec2_sub (at, neighbour->origin), neighbour->n) / rise);
   emit (walk, at);
 }
@@ -218,21 +197,25 @@ emit_opened_corner (Walk *walk, const Edge *neighbour, const Edge *edge, BfSideN
 static void
 walk_base (Walk *walk)
 {
-  guint n = bf_part_n_points (walk->layout->part);
+  g_autoptr (GArray) stretches = bf_stretches_new (walk->layout, -1);
+  guint n = stretches->len;
 
   for (guint i = 0; i < n; i++)
     {
-      Edge before = base_edge (walk->layout, (i + n - 1) % n), after = base_edge (walk->layout, i);
+      const BfStretch *before = &g_array_index (stretches, BfStretch, (i + n - 1) % n);
+      const BfStretch *after = &g_array_index (stretches, BfStretch, i);
 
-      if (end_is_opened (walk, &before, BF_SIDE_END))
-        emit_opened_corner (walk, &after, &before, BF_SIDE_END);
-      else if (end_is_opened (walk, &after, BF_SIDE_START))
-        emit_opened_corner (walk, &before, &after, BF_SIDE_START);
+      if (end_is_opened (walk, before, BF_SIDE_END))
+        emit_opened_corner (walk, after, before, BF_SIDE_END);
+      else if (end_is_opened (walk, after, BF_SIDE_START))
+        emit_opened_corner (walk, before, after, BF_SIDE_START);
       else
-        emit_corner (walk, &before, &after);
-      walk_edge (walk, &after);
+        emit_corner (walk, NULL, before, after);
+      walk_stretch (walk, after);
     }
 }
+
+/* ---- rings --------------------------------------------------------------------------------- */
 
 BfRing *
 bf_outline_face (const BfLayout *layout, int flap)
@@ -243,7 +226,10 @@ bf_outline_face (const BfLayout *layout, int flap)
   if (flap < 0)
     walk_base (&walk);
   else if (layout->flaps[flap].placed)
-    walk_flat (&walk, &layout->flaps[flap]);
+    {
+      g_autoptr (GArray) stretches = bf_stretches_new (layout, flap);
+      walk_flat (&walk, &layout->flaps[flap], stretches);
+    }
   bf_outline_tidy (ring);
   return g_steal_pointer (&ring);
 }
@@ -271,35 +257,55 @@ bf_outline_zone (const BfFlap *flap, BfVec2 zone[4])
   zone[3] = bf_flap_to_blank (flap, start, 0.0);
 }
 
-/* A point that its neighbours make superfluous: it doubles the one before, or the line runs on. */
+/* The way between two vertices is as long as nothing. */
 static gboolean
-is_superfluous (BfVec2 before, BfVec2 p, BfVec2 after)
+is_double (BfVec2 a, BfVec2 b)
 {
-  BfVec2 in = bf_vec2_sub (p, before), out = bf_vec2_sub (after, p);
+  return bf_vec2_distance (a, b) < BF_TOLERANCE_ZERO;
+}
+
+/* A point at which a straight line runs straight on. */
+static gboolean
+is_midway (const BfVertex *before, const BfVertex *v, const BfVertex *after)
+{
+  BfVec2 in = bf_vec2_sub (v->p, before->p), out = bf_vec2_sub (after->p, v->p);
   double in_length = bf_vec2_length (in), out_length = bf_vec2_length (out);
 
-  if (in_length < BF_TOLERANCE_ZERO)
-    return TRUE;
-  return out_length > BF_TOLERANCE_ZERO &&
+  return fabs (before->bulge) + fabs (v->bulge) < BF_TOLERANCE_ZERO &&
+         out_length > BF_TOLERANCE_ZERO &&
          fabs (bf_vec2_cross (in, out)) < BF_TOLERANCE_ZERO * MAX (in_length, out_length) &&
          bf_vec2_dot (in, out) > 0.0;
+}
+
+/* Of points in one place the last is kept: what leaves it is what counts. */
+static void
+drop_doubles (GArray *vertices)
+{
+  for (guint i = vertices->len; i-- > 0 && vertices->len > 1;)
+    {
+      const BfVertex *v = &g_array_index (vertices, BfVertex, i);
+      const BfVertex *after = &g_array_index (vertices, BfVertex, (i + 1) % vertices->len);
+
+      if (is_double (v->p, after->p))
+        g_array_remove_index (vertices, i);
+    }
 }
 
 void
 bf_outline_tidy (BfRing *ring)
 {
   GArray *old = ring->vertices;
-  guint n = old->len;
-  GArray *kept = g_array_sized_new (FALSE, FALSE, sizeof (BfVertex), n);
+  GArray *kept = g_array_sized_new (FALSE, FALSE, sizeof (BfVertex), old->len);
 
-  for (guint i = 0; i < n; i++)
+  drop_doubles (old);
+  for (guint i = 0; i < old->len; i++)
     {
       const BfVertex *v = &g_array_index (old, BfVertex, i);
       const BfVertex *before = kept->len > 0 ? &g_array_index (kept, BfVertex, kept->len - 1)
-                                             : &g_array_index (old, BfVertex, n - 1);
-      const BfVertex *after = &g_array_index (old, BfVertex, (i + 1) % n);
+                                             : &g_array_index (old, BfVertex, old->len - 1);
+      const BfVertex *after = &g_array_index (old, BfVertex, (i + 1) % old->len);
 
-      if (!is_superfluous (before->p, v->p, after->p))
+      if (!is_midway (before, v, after))
         g_array_append_vals (kept, v, 1);
     }
   g_array_unref (old);

@@ -229,36 +229,6 @@ folded_corner (void)
   return part;
 }
 
-static BfPart *
-rounded_base (void)
-{
-  BfPart *part = make_rectangle (200.0, 120.0);
-  BfCorner *corner = bf_corner_new ("base", 3);
-
-  corner->finish = BF_FINISH_ROUND;
-  corner->finish_size_mm = 5.0;
-  g_ptr_array_add (part->base_corners, corner);
-  return part;
-}
-
-static BfPart *
-chamfered_flange (void)
-{
-  BfPart *part = one_wall (40.0, 90.0);
-
-  add_corner (part, "front", 1)->finish = BF_FINISH_CHAMFER;
-  return part;
-}
-
-static BfPart *
-flange_corner_gap (void)
-{
-  BfPart *part = one_wall (40.0, 90.0);
-
-  add_corner (part, "front", 0)->gap_mm = 0.2;
-  return part;
-}
-
 static const Fault faults[] = {
   { "/checks/flange-off-edge/insets", insets_eat_edge, "flange-off-edge", "front",
     BF_SEVERITY_MUST_FIX, 0.5, 1.5 },
@@ -296,12 +266,6 @@ static const Fault faults[] = {
     NAN },
   { "/checks/not-folded-yet/folded", folded_corner, "not-folded-yet", "base:1", BF_SEVERITY_LOOK_AT,
     NAN, NAN },
-  { "/checks/not-folded-yet/round", rounded_base, "not-folded-yet", "base:3", BF_SEVERITY_LOOK_AT,
-    NAN, NAN },
-  { "/checks/not-folded-yet/chamfer", chamfered_flange, "not-folded-yet", "front:1",
-    BF_SEVERITY_LOOK_AT, NAN, NAN },
-  { "/checks/not-folded-yet/flange-corner", flange_corner_gap, "not-folded-yet", "front:0",
-    BF_SEVERITY_LOOK_AT, NAN, NAN },
 };
 
 static void
