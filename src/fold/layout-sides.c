@@ -51,7 +51,7 @@ keep_off_bare_edge (
 
   if (!side->own)
     bf_side_add (side, 0.0, 0.0);
-  bf_side_keep_beyond_line (flap, name, outward, vertex, room);
+  bf_side_keep_beyond_line (flap, name, (BfFlatLine){ outward, vertex, room });
   /* Inside the drawn line the end relief parts the zone from the base, not this cut. */
   limit = MAX (limit, room / (inward * bf_vec2_dot (outward, flap->edge_e)));
   side->zone_limit_mm = MAX (limit, bf_side_at (side, 0.0));

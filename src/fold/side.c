@@ -153,23 +153,50 @@ bf_side_keep_beyond_plane (
       MAX (side->zone_limit_mm, (c_mm - zone_least (layout, flap, end, normal)) / per_q);
 }
 
-void
-bf_side_keep_beyond_line (BfFlap *flap, BfSideName name, BfVec2 k, BfVec2 through, double c_mm)
+/* q at which the line k · (x − through) = c crosses the flap's tangent, and by how much that
+ * changes outward. FALSE where the line runs along the bend. */
+static gboolean
+cross_line (const BfFlap *flap, BfSideName name, const BfFlatLine *line, BfTrim *trim)
 {
-  BfSide *side = &flap->sides[name];
   double inward = name == BF_SIDE_START ? 1.0 : -1.0;
-  double per_q = inward * bf_vec2_dot (k, flap->flat_e);
-  double per_w = bf_vec2_dot (k, flap->flat_n);
+  double per_q = inward * bf_vec2_dot (line->k, flap->flat_e);
   BfVec2 end = bf_flap_to_blank (flap, bf_flap_u (flap, name, 0.0), 0.0);
-  double at_tangent, at_parent;
 
   if (per_q < BF_TOLERANCE_SIZE_MM)
-    return;
+    return FALSE;
+  trim->at_mm = (line->c_mm - bf_vec2_dot (line->k, bf_vec2_sub (end, line->through))) / per_q;
+  trim->lean = -bf_vec2_dot (line->k, flap->flat_n) / per_q;
+  trim->to_mould_line = FALSE;
+  return TRUE;
+}
 
-  at_tangent = (c_mm - bf_vec2_dot (k, bf_vec2_sub (end, through))) / per_q;
-  at_parent = at_tangent + per_w * flap->sums.allowance_mm / per_q;
-  add_trim (side, (BfTrim){ at_tangent, -per_w / per_q, FALSE });
-  side->zone_limit_mm = MAX (side->zone_limit_mm, MAX (at_tangent, at_parent));
+void
+bf_side_keep_flat_beyond_line (BfFlap *flap, BfSideName name, BfFlatLine line)
+{
+  BfTrim trim;
+
+  if (cross_line (flap, name, &line, &trim))
+    add_trim (&flap->sides[name], trim);
+}
+
+void
+bf_side_keep_zone_beyond_line (BfFlap *flap, BfSideName name, BfFlatLine line)
+{
+  BfSide *side = &flap->sides[name];
+  BfTrim trim;
+  double at_parent;
+
+  if (!cross_line (flap, name, &line, &trim))
+    return;
+  at_parent = trim.at_mm - trim.lean * flap->sums.allowance_mm;
+  side->zone_limit_mm = MAX (side->zone_limit_mm, MAX (trim.at_mm, at_parent));
+}
+
+void
+bf_side_keep_beyond_line (BfFlap *flap, BfSideName name, BfFlatLine line)
+{
+  bf_side_keep_flat_beyond_line (flap, name, line);
+  bf_side_keep_zone_beyond_line (flap, name, line);
 }
 
 double

@@ -19,9 +19,17 @@ void bf_side_trace (const BfSide *side, double to_mm, GArray *points);
 void bf_side_keep_beyond_plane (
     const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec3 normal, double c_mm);
 
-/* Keeps the flat and the zone at k · (x − through) >= c in the blank. */
-void
-bf_side_keep_beyond_line (BfFlap *flap, BfSideName name, BfVec2 k, BfVec2 through, double c_mm);
+/* A line of the blank, and the side of it that is kept: k · (x − through) >= c. */
+typedef struct
+{
+  BfVec2 k, through;
+  double c_mm;
+} BfFlatLine;
+
+/* Keeps the flat, the zone, or both of them beyond a line of the blank. */
+void bf_side_keep_flat_beyond_line (BfFlap *flap, BfSideName name, BfFlatLine line);
+void bf_side_keep_zone_beyond_line (BfFlap *flap, BfSideName name, BfFlatLine line);
+void bf_side_keep_beyond_line (BfFlap *flap, BfSideName name, BfFlatLine line);
 
 /* w of the inside mould line: where the inside faces of the flap and of its parent would meet. The
  * tangent's, 0, for a hem, whose faces do not meet. */

@@ -270,8 +270,7 @@ test_bare_inside_corner_start (void)
 /* ---- one up, one down ------------------------------------------------------------------------ */
 
 /* At a square corner the bend lines cross on the corner's own bisector, x + y = 200: there the
- * flats share the metal, and no wall is wider than its edge. The zones end so far within P, 3 in,
- * that they too keep half the gap from the bisector. */
+ * flats share the metal, and no wall is wider than its edge. The zones end at P, 3 in. */
 static void
 test_opposite_turns (void)
 {
@@ -282,7 +281,7 @@ test_opposite_turns (void)
   Plane side = { { d, d, 0.0 }, { 200.0, 0.0, 0.0 } };
   Plane front_end = { { -1.0, 0.0, 0.0 }, { 200.0, 0.0, 0.0 } };
   Plane side_end = { { 0.0, 1.0, 0.0 }, { 200.0, 0.0, 0.0 } };
-  double zone = 3.0 + GAP_MM / G_SQRT2;
+  double zone = 3.0;
 
   ((BfFlange *)g_ptr_array_index (part->flanges, 1))->turn = BF_TURN_DOWN;
   ((BfFlange *)g_ptr_array_index (part->flanges, 3))->turn = BF_TURN_DOWN;
