@@ -28,10 +28,6 @@ check_flange (BfFold *fold, guint i)
     add (fold, BF_SEVERITY_MUST_FIX, flap->flange->id, bf_part_point (fold->part, 0),
          _ ("A flange on another flange's side is kept in the file, but this version does not "
             "fold it: it is missing from the blank."));
-  if (flap->bend.way == BF_BEND_WAY_SLOTS)
-    add (fold, BF_SEVERITY_LOOK_AT, flap->flange->id, bend->line[0],
-         _ ("This version does not plan slots: the bend line is drawn, and the slots are yours to "
-            "set out."));
   if (flap->bend.way == BF_BEND_WAY_SCORE)
     add (fold, BF_SEVERITY_MUST_FIX, flap->flange->id, bend->line[0],
          _ ("This version does not work out scored bends: it treats this one as an ordinary bend, "

@@ -7,6 +7,7 @@
 #include "core/materials.h"
 #include "core/tolerance.h"
 #include "core/units.h"
+#include "fold/checks-bends.h"
 #include "fold/checks-collide.h"
 #include "fold/checks-corners.h"
 #include "fold/checks-reliefs.h"
@@ -264,6 +265,7 @@ bf_checks_find (BfFold *fold)
   bf_checks_find_corners (fold);
   bf_checks_find_reliefs (fold);
   bf_checks_find_collisions (fold);
+  bf_checks_find_bends (fold);
   bf_checks_find_unbuilt (fold);
   bf_fixes_find (fold);
   sort_checks (fold);

@@ -4,6 +4,7 @@
 
 #include "core/materials.h"
 #include "core/part-file.h"
+#include "fold/bends.h"
 #include "fold/checks.h"
 #include "fold/fold-shape.h"
 #include "fold/formed.h"
@@ -17,7 +18,7 @@
 /* How far from a relief's centre, in its diameters, the scraps that it makes may reach. */
 #define SCRAP_REACH 1.5
 
-/* ---- faces and bends ---------------------------------------------------------------------- */
+/* ---- faces -------------------------------------------------------------------------------- */
 
 static void
 find_faces (BfFold *fold)
@@ -34,39 +35,6 @@ find_faces (BfFold *fold)
                       bf_outline_face (layout, (int)i) };
 
       g_array_append_val (fold->faces, face);
-    }
-}
-
-static void
-find_bends (BfFold *fold)
-{
-  for (guint i = 0; i < fold->layout->n_flaps; i++)
-    {
-      const BfFlap *flap = &fold->layout->flaps[i];
-      double start = bf_flap_zone_u (flap, BF_SIDE_START);
-      double end = bf_flap_zone_u (flap, BF_SIDE_END), v = bf_flap_bend_v (flap);
-      BfBendResult bend = {
-        .flange = flap->flange->id,
-        .face = i + 1,
-        .angle_rad = flap->angle_rad,
-        .turn = flap->flange->turn,
-        .way = flap->bend.way,
-        .rule = flap->bend.allowance.rule,
-        .inside_radius_mm = flap->radius_mm,
-        .k = flap->sums.k,
-        .allowance_mm = flap->sums.allowance_mm,
-        .setback_mm = flap->sums.setback_mm,
-        .deduction_mm = flap->sums.deduction_mm,
-        .line = { bf_flap_at_v (flap, start, v), bf_flap_at_v (flap, end, v) },
-        .moment_nm = NAN,
-        .lever_mm = NAN,
-        .force_n = NAN,
-        .overbend_rad = NAN,
-        .kept = flap->bend.way == BF_BEND_WAY_SLOTS ? NAN : 1.0,
-      };
-
-      bf_outline_zone (flap, bend.zone);
-      g_array_append_val (fold->bends, bend);
     }
 }
 
@@ -198,6 +166,9 @@ make_blank (BfFold *fold)
     g_ptr_array_add (tools, bf_fold_relief (fold, i)->ring);
   for (guint i = 0; i < fold->openings->len; i++)
     g_ptr_array_add (tools, bf_fold_opening (fold, i)->ring);
+  for (guint i = 0; i < fold->bends->len; i++)
+    for (guint k = 0; k < bf_fold_bend (fold, i)->slots->len; k++)
+      g_ptr_array_add (tools, bf_bend_slot (bf_fold_bend (fold, i), k)->ring);
   fold->blank.rings = bf_overlay_cut (outlines, tools, &fold->blank.n_outer);
   drop_scraps (fold);
   measure_blank (fold);
@@ -238,7 +209,7 @@ bf_fold_shape (BfPart *part)
   fold->part = bf_part_copy (part);
   bf_part_make_counter_clockwise (fold->part);
   fold->faces = owning_array (sizeof (BfFace), clear_face);
-  fold->bends = owning_array (sizeof (BfBendResult), NULL);
+  fold->bends = owning_array (sizeof (BfBendResult), (GDestroyNotify)bf_bend_result_clear);
   fold->reliefs = owning_array (sizeof (BfRelief), (GDestroyNotify)bf_relief_clear);
   fold->openings = owning_array (sizeof (BfOpeningResult), clear_opening);
   fold->seams = owning_array (sizeof (BfSeam), NULL);
@@ -247,7 +218,7 @@ bf_fold_shape (BfPart *part)
   fold->layout = bf_layout_new (fold->part);
   bf_layout_unfold (fold->layout);
   find_faces (fold);
-  find_bends (fold);
+  bf_bends_find (fold);
   bf_reliefs_find (fold->layout, fold->reliefs);
   bf_openings_find (fold->layout, fold->openings);
   bf_formed_build (fold->layout, 1.0, &fold->formed);
@@ -261,6 +232,7 @@ bf_fold (BfPart *part)
   BfFold *fold = bf_fold_shape (part);
 
   g_return_val_if_fail (fold != NULL, NULL);
+  bf_bends_slot (fold);
   make_blank (fold);
   bf_seams_find (fold->layout, fold->seams);
   bf_checks_find (fold);

@@ -31,6 +31,18 @@ typedef struct
   BfFix fix;            /* what one click would change; left out where nothing would do */
 } BfCheck;
 
+/* A slot along a bend line, that hands may bend what is left. A disc leaves a longer one on the
+ * face that it comes from (near) than on the other. */
+typedef struct
+{
+  BfVec2 at;        /* its middle */
+  double length_mm; /* the mean of near and far: what counts, and what the blank shows */
+  double near_mm, far_mm;
+  double width_mm;
+  double angle_rad; /* of its length, from the blank's x */
+  BfRing *ring;     /* in the blank, counter-clockwise */
+} BfBendSlot;
+
 /* One bend line of the blank, and what making it takes. */
 typedef struct
 {
@@ -45,13 +57,15 @@ typedef struct
   double allowance_mm;
   double setback_mm; /* by the part's measure */
   double deduction_mm;
-  BfVec2 line[2]; /* the bend line in the flat, from its start to its end */
-  BfVec2 zone[4]; /* the bend zone: parent's tangent start, end; flange's tangent end, start */
-  double moment_nm;
-  double lever_mm;
-  double force_n;      /* NAN = not worked out */
+  BfVec2 line[2];      /* the bend line in the flat, from its start to its end */
+  BfVec2 zone[4];      /* the bend zone: parent's tangent start, end; flange's tangent end, start */
+  double moment_nm;    /* with the metal that is left; NAN for a metal that is not known */
+  double lever_mm;     /* from the bend line to where it is pushed; NAN at a brake */
+  double force_n;      /* moment / lever; NAN where either is */
+  double limit_n;      /* what the person can push */
   double overbend_rad; /* how far past the angle to go so that it springs back to it */
-  double kept;         /* share of the metal left along the bend: 1 where it is not slotted */
+  double kept;         /* share of the bend line that is metal, slots and openings taken off */
+  GArray *slots;       /* BfBendSlot, from the line's start to its end */
 } BfBendResult;
 
 typedef enum
@@ -179,6 +193,12 @@ bf_fold_bend (const BfFold *fold, guint i)
   return &g_array_index (fold->bends, BfBendResult, i);
 }
 
+static inline const BfBendSlot *
+bf_bend_slot (const BfBendResult *bend, guint i)
+{
+  return &g_array_index (bend->slots, BfBendSlot, i);
+}
+
 static inline const BfRelief *
 bf_fold_relief (const BfFold *fold, guint i)
 {
@@ -214,6 +234,9 @@ bf_formed_solid (const BfFormed *formed, guint i)
 {
   return &g_array_index (formed->solids, BfSolid, i);
 }
+
+/* TRUE where that ring of the blank is a slot of a bend. */
+gboolean bf_fold_ring_is_slot (const BfFold *fold, guint ring);
 
 /* How many checks have that severity. */
 guint bf_fold_count_checks (const BfFold *fold, BfSeverity severity);

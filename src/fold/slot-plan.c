@@ -187,7 +187,9 @@ lay_stretch (const Plan *plan, guint i, double near_mm, GArray *slots)
     {
       BfSlot slot = { .near_mm = near_mm,
                       .far_mm = bf_slot_far_mm (plan->tool, near_mm),
-                      .length_mm = bf_slot_mean_mm (plan->tool, near_mm) };
+                      .length_mm = isnan (plan->task->slot_mm)
+                                       ? bf_slot_mean_mm (plan->tool, near_mm)
+                                       : plan->task->slot_mm };
 
       slot.at_mm = plan->task->stretches[i].from_mm + end + k * (near_mm + between) + near_mm / 2.0;
       g_array_append_val (slots, slot);

@@ -6,6 +6,14 @@
 #define CENTRE_ARM_MM 3.0
 #define LARGEST_DRILL_MM 13.0
 
+BfPurpose
+bf_blank_ring_purpose (const BfFold *fold, guint ring)
+{
+  if (ring < fold->blank.n_outer)
+    return BF_PURPOSE_CUT_OUTSIDE;
+  return bf_fold_ring_is_slot (fold, ring) ? BF_PURPOSE_SLOT : BF_PURPOSE_CUT_INSIDE;
+}
+
 gboolean
 bf_blank_is_drilled (const BfFold *fold, double radius_mm)
 {

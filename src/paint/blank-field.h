@@ -4,12 +4,16 @@
 
 #include "fold/fold.h"
 #include "paint/label-field.h"
+#include "paint/palette.h"
 
 /* The blank's lines as something that words keep off. */
 
 /* TRUE where a hole of that radius is drilled by hand: the metal is not cut by a machine, and a
  * common drill's chuck holds the drill (13 mm, common practice). */
 gboolean bf_blank_is_drilled (const BfFold *fold, double radius_mm);
+
+/* What that ring of the blank is cut for: outside, inside or a bend's slot. */
+BfPurpose bf_blank_ring_purpose (const BfFold *fold, guint ring);
 
 /* A field with every line of the blank in it at full size, for placing words clearance_mm away from
  * them. view as for bf_label_field_new(). Returns: (transfer full). */

@@ -60,11 +60,38 @@ draw_cuts (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 {
   for (guint i = 0; i < fold->blank.rings->len; i++)
     {
-      BfPurpose purpose = i < fold->blank.n_outer ? BF_PURPOSE_CUT_OUTSIDE : BF_PURPOSE_CUT_INSIDE;
-      bf_pen_apply (bf_pen (purpose), cr, style->unit, style->dark);
+      bf_pen_apply (bf_pen (bf_blank_ring_purpose (fold, i)), cr, style->unit, style->dark);
       bf_ring_path (bf_blank_ring (&fold->blank, i), cr);
       cairo_stroke (cr);
     }
+}
+
+/* How far a disc's slot reaches on the face that it is cut from, past the slot as it counts. */
+static void
+draw_slot_reach (const BfBendSlot *slot, cairo_t *cr)
+{
+  BfVec2 along = bf_vec2 (cos (slot->angle_rad), sin (slot->angle_rad));
+  BfVec2 across = bf_vec2 (-along.y, along.x);
+
+  for (int sign = -1; sign <= 1; sign += 2)
+    {
+      BfVec2 end = bf_vec2_along (slot->at, along, sign * slot->near_mm / 2.0);
+      BfVec2 from = bf_vec2_along (end, across, -slot->width_mm);
+      BfVec2 to = bf_vec2_along (end, across, slot->width_mm);
+
+      cairo_move_to (cr, from.x, from.y);
+      cairo_line_to (cr, to.x, to.y);
+    }
+}
+
+static void
+draw_slot_reaches (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  bf_pen_apply (bf_pen (BF_PURPOSE_DRILL), cr, style->unit, style->dark);
+  for (guint i = 0; i < fold->bends->len; i++)
+    for (guint k = 0; k < bf_fold_bend (fold, i)->slots->len; k++)
+      draw_slot_reach (bf_bend_slot (bf_fold_bend (fold, i), k), cr);
+  cairo_stroke (cr);
 }
 
 static void
@@ -142,7 +169,10 @@ draw_lines (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
   if (style->layers & BF_BLANK_BENDS)
     draw_bends (fold, style, cr);
   if (style->layers & BF_BLANK_CUTS)
-    draw_cuts (fold, style, cr);
+    {
+      draw_cuts (fold, style, cr);
+      draw_slot_reaches (fold, style, cr);
+    }
   cairo_restore (cr);
 }
 

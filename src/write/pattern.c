@@ -103,10 +103,13 @@ add_drills (BfPattern *pattern)
 }
 
 static void
-add_rings (BfPattern *pattern, guint from, guint to, BfPurpose purpose)
+add_rings (BfPattern *pattern, BfPurpose purpose)
 {
-  for (guint i = from; i < to; i++)
-    add_item (pattern, purpose, BF_PATTERN_RING)->ring = bf_blank_ring (&pattern->fold->blank, i);
+  const BfBlank *blank = &pattern->fold->blank;
+
+  for (guint i = 0; i < blank->rings->len; i++)
+    if (bf_blank_ring_purpose (pattern->fold, i) == purpose)
+      add_item (pattern, purpose, BF_PATTERN_RING)->ring = bf_blank_ring (blank, i);
 }
 
 static char *
@@ -141,11 +144,10 @@ BfPattern *
 bf_pattern_new (BfFold *fold, BfUnits drawn_in, const char *date)
 {
   BfPattern *pattern;
-  guint n_outer, n_rings;
+  guint n_rings;
 
   g_return_val_if_fail (fold != NULL, NULL);
 
-  n_outer = fold->blank.n_outer;
   n_rings = fold->blank.rings->len;
   pattern = g_new0 (BfPattern, 1);
   pattern->fold = bf_fold_ref (fold);
@@ -164,8 +166,9 @@ bf_pattern_new (BfFold *fold, BfUnits drawn_in, const char *date)
   add_bends (pattern, BF_TURN_UP, BF_PURPOSE_BEND_UP);
   add_bends (pattern, BF_TURN_DOWN, BF_PURPOSE_BEND_DOWN);
   add_drills (pattern);
-  add_rings (pattern, n_outer, n_rings, BF_PURPOSE_CUT_INSIDE);
-  add_rings (pattern, 0, n_outer, BF_PURPOSE_CUT_OUTSIDE);
+  add_rings (pattern, BF_PURPOSE_SLOT);
+  add_rings (pattern, BF_PURPOSE_CUT_INSIDE);
+  add_rings (pattern, BF_PURPOSE_CUT_OUTSIDE);
   return pattern;
 }
 

@@ -162,16 +162,23 @@ write_formed (JsonBuilder *json, const BfFormed *formed)
   json_builder_end_object (json);
 }
 
-/* No plan of slots is made yet: a slotted bend has null, every other bend has none. */
 static void
 write_slots (JsonBuilder *json, const BfBendResult *bend)
 {
-  if (bend->way == BF_BEND_WAY_SLOTS)
-    {
-      add_string (json, "slots", NULL);
-      return;
-    }
   begin_list (json, "slots");
+  for (guint i = 0; i < bend->slots->len; i++)
+    {
+      const BfBendSlot *slot = bf_bend_slot (bend, i);
+
+      begin_object (json, NULL);
+      add_point (json, "at", slot->at);
+      add_number (json, "length", slot->length_mm);
+      add_number (json, "near", slot->near_mm);
+      add_number (json, "far", slot->far_mm);
+      add_number (json, "width", slot->width_mm);
+      add_number (json, "angle", bf_rad_to_deg (slot->angle_rad));
+      json_builder_end_object (json);
+    }
   json_builder_end_array (json);
 }
 

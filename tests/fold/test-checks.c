@@ -194,15 +194,6 @@ on_a_side (void)
 }
 
 static BfPart *
-slotted (void)
-{
-  BfPart *part = one_wall (40.0, 90.0);
-
-  part->bend.way = BF_BEND_WAY_SLOTS;
-  return part;
-}
-
-static BfPart *
 scored (void)
 {
   BfPart *part = one_wall (40.0, 90.0);
@@ -257,8 +248,6 @@ static const Fault faults[] = {
   { "/checks/relief-missing", no_relief, "relief-missing", "base:2", BF_SEVERITY_LOOK_AT, NAN,
     NAN },
   { "/checks/not-folded-yet/side", on_a_side, "not-folded-yet", "ear", BF_SEVERITY_MUST_FIX, NAN,
-    NAN },
-  { "/checks/not-folded-yet/slots", slotted, "not-folded-yet", "front", BF_SEVERITY_LOOK_AT, NAN,
     NAN },
   { "/checks/not-folded-yet/score", scored, "not-folded-yet", "front", BF_SEVERITY_MUST_FIX, NAN,
     NAN },

@@ -51,10 +51,10 @@ def check(doc, report, scale=1.0):
     assert doc.dxfversion == 'AC1009'
     space = doc.modelspace()
     assert {entity.dxf.layer for entity in space} <= PURPOSES
-    cuts = [e for e in space if e.dxf.layer.startswith('cut-')]
+    cuts = [e for e in space if e.dxf.layer.startswith('cut-') or e.dxf.layer == 'slot']
     assert all(e.dxftype() == 'CIRCLE' or (e.dxftype() == 'POLYLINE' and e.is_closed) for e in cuts)
     outside = sum(abs(entity_area(e)) for e in cuts if e.dxf.layer == 'cut-outside')
-    inside = sum(abs(entity_area(e)) for e in cuts if e.dxf.layer == 'cut-inside')
+    inside = sum(abs(entity_area(e)) for e in cuts if e.dxf.layer in ('cut-inside', 'slot'))
     area = report['blank']['area'] * scale * scale
     cases.near(outside - inside, area, 1e-6 * area)
 

@@ -268,12 +268,10 @@ test_null (void)
   BfBendResult *bend = &g_array_index (fold->bends, BfBendResult, 0);
 
   bend->force_n = NAN;
-  bend->way = BF_BEND_WAY_SLOTS;
   fold->formed.volume_mm3 = NAN;
   fold->blank.mass_kg = NAN;
   root = report_of (fold, NULL);
   g_assert_true (json_object_get_null_member (first_of (root, "bends"), "force"));
-  g_assert_true (json_object_get_null_member (first_of (root, "bends"), "slots"));
   g_assert_true (json_object_get_null_member (member_object (root, "formed"), "volume"));
   g_assert_true (json_object_get_null_member (member_object (root, "blank"), "mass"));
   g_assert_true (json_object_get_null_member (json_node_get_object (root), "pages"));

@@ -80,7 +80,7 @@ def test_examples(folder):
         assert all(len(group) for group in parts.values())
         cases.near(float(root.get('width').removesuffix('mm')), blank['width'])
         cases.near(float(root.get('height').removesuffix('mm')), blank['height'])
-        inside = group_area(parts['cut-inside']) if 'cut-inside' in parts else 0
+        inside = sum(group_area(parts[name]) for name in ('cut-inside', 'slot') if name in parts)
         cases.near(group_area(parts['cut-outside']) - inside, blank['area'], 1e-6 * blank['area'])
 
 

@@ -1,0 +1,169 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/checks-bends.h"
+
+#include <glib/gi18n.h>
+
+#include "core/tolerance.h"
+#include "core/units.h"
+#include "fold/bend-force.h"
+#include "fold/checks.h"
+#include "fold/slot-plan.h"
+
+#define NEWTONS_PER_KG 9.80665
+#define KG_PER_LB 0.45359237 /* exact: international yard and pound, 1959 */
+
+/* A push as a weight that a person can imagine. */
+static char *
+push_text (const BfFold *fold, double force_n)
+{
+  double kg = force_n / NEWTONS_PER_KG;
+
+  if (fold->part->units == BF_UNITS_IN)
+    /* Translators: a push, as a weight in pounds */
+    return g_strdup_printf (_ ("%.0f lb"), kg / KG_PER_LB);
+  /* Translators: a push, as a weight in kilograms */
+  return g_strdup_printf (_ ("%.0f kg"), kg);
+}
+
+static BfCheck
+check_at (const BfBendResult *bend, const char *code, BfSeverity severity)
+{
+  return (BfCheck){ .code = code,
+                    .severity = severity,
+                    .found = NAN,
+                    .needed = NAN,
+                    .place = bf_vec2_scale (bf_vec2_add (bend->line[0], bend->line[1]), 0.5) };
+}
+
+/* ---- the push ----------------------------------------------------------------------------- */
+
+/* What would bring the push down to what is aimed at: the lever for it. */
+static char *
+force_message (const BfFold *fold, const BfBendResult *bend, gboolean must)
+{
+  double lever = bend->lever_mm * bend->force_n / (BF_FORCE_AIM * bend->limit_n);
+  g_autofree char *push = push_text (fold, bend->force_n);
+  g_autofree char *most = push_text (fold, bend->limit_n);
+  g_autofree char *at = bf_checks_length (fold, bend->lever_mm);
+  g_autofree char *board = bf_checks_length (fold, ceil (lever / 10.0) * 10.0);
+
+  if (must)
+    return g_strdup_printf (
+        /* Translators: the flange's name, a push, a length, the most that the person can push, and
+         * a length */
+        _ ("%s needs a push of %s at %s from the bend, and %s is all you have. Clamp on a board "
+           "that reaches %s, take thinner metal, or use a brake."),
+        bend->flange, push, at, most, board);
+  return g_strdup_printf (
+      /* Translators: the flange's name, a push, a length, the most that the person can push, and a
+       * length */
+      _ ("%s takes a hard push: %s at %s from the bend, of the %s you have. With a board that "
+         "reaches %s it goes easily."),
+      bend->flange, push, at, most, board);
+}
+
+static void
+check_force (BfFold *fold, const BfBendResult *bend)
+{
+  gboolean must = bend->way == BF_BEND_WAY_SLOTS && bend->force_n > bend->limit_n;
+  BfCheck check =
+      check_at (bend, "force-too-high", must ? BF_SEVERITY_MUST_FIX : BF_SEVERITY_LOOK_AT);
+
+  if (isnan (bend->force_n) || bend->force_n <= BF_FORCE_LOOK_AT * bend->limit_n)
+    return;
+  check.found = bend->force_n;
+  check.needed = must ? bend->limit_n : BF_FORCE_LOOK_AT * bend->limit_n;
+  bf_checks_add (fold, check, bend->flange, force_message (fold, bend, must));
+}
+
+/* ---- the slots ---------------------------------------------------------------------------- */
+
+/* The shortest bridge between two slots, on the near face; INFINITY where there are not two. */
+static double
+shortest_bridge_mm (const BfBendResult *bend)
+{
+  double shortest = INFINITY;
+
+  for (guint i = 1; i < bend->slots->len; i++)
+    {
+      const BfBendSlot *a = bf_bend_slot (bend, i - 1), *b = bf_bend_slot (bend, i);
+      double bridge = bf_vec2_distance (a->at, b->at) - (a->near_mm + b->near_mm) / 2.0;
+
+      shortest = MIN (shortest, bridge);
+    }
+  return shortest;
+}
+
+static void
+check_bridges (BfFold *fold, const BfBendResult *bend, const BfSlotTool *tool)
+{
+  BfCheck check = check_at (bend, "bridge-too-small", BF_SEVERITY_MUST_FIX);
+  g_autofree char *found = NULL, *needed = NULL;
+
+  check.found = shortest_bridge_mm (bend);
+  check.needed = tool->least_bridge_mm;
+  if (check.found >= check.needed - BF_TOLERANCE_SIZE_MM)
+    return;
+  found = bf_checks_length (fold, check.found);
+  needed = bf_checks_length (fold, check.needed);
+  bf_checks_add (fold, check, bend->flange,
+                 /* Translators: the flange's name, and two lengths with their units */
+                 g_strdup_printf (_ ("The bridges between the slots of %s are %s long on the face "
+                                     "you cut from; below %s they tear. Make them longer."),
+                                  bend->flange, found, needed));
+}
+
+static void
+add_not_cuttable (BfFold *fold, const BfBendResult *bend, double found_mm, double needed_mm)
+{
+  BfCheck check = check_at (bend, "slot-not-cuttable", BF_SEVERITY_LOOK_AT);
+  g_autofree char *found = bf_checks_length (fold, found_mm);
+  g_autofree char *needed = bf_checks_length (fold, needed_mm);
+
+  check.found = found_mm;
+  check.needed = needed_mm;
+  bf_checks_add (
+      fold, check, bend->flange,
+      found_mm < needed_mm
+          /* Translators: the flange's name, and two lengths with their units */
+          ? g_strdup_printf (_ ("The slots of %s are %s long, and the shortest that your disc can "
+                                "cut through is %s."),
+                             bend->flange, found, needed)
+          /* Translators: the flange's name, and two lengths with their units */
+          : g_strdup_printf (_ ("The slots of %s are %s long; one plunge of your disc cuts %s at "
+                                "most."),
+                             bend->flange, found, needed));
+}
+
+static void
+check_cuttable (BfFold *fold, const BfBendResult *bend, const BfSlotTool *tool)
+{
+  double near = bend->slots->len > 0 ? bf_bend_slot (bend, 0)->near_mm : NAN;
+
+  if (!tool->cuts)
+    bf_checks_add (fold, check_at (bend, "slot-not-cuttable", BF_SEVERITY_LOOK_AT), bend->flange,
+                   g_strdup (_ ("Snips cannot cut slots. Choose a disc or a service for cutting, "
+                                "or another way to bend.")));
+  else if (near < tool->shortest_mm - BF_TOLERANCE_SIZE_MM)
+    add_not_cuttable (fold, bend, near, tool->shortest_mm);
+  else if (!isnan (tool->disc_mm) && near > tool->longest_mm + BF_TOLERANCE_SIZE_MM)
+    add_not_cuttable (fold, bend, near, tool->longest_mm);
+}
+
+void
+bf_checks_find_bends (BfFold *fold)
+{
+  BfSlotTool tool = bf_slot_tool (fold->part);
+
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, i);
+
+      check_force (fold, bend);
+      if (bend->way != BF_BEND_WAY_SLOTS)
+        continue;
+      check_bridges (fold, bend, &tool);
+      check_cuttable (fold, bend, &tool);
+    }
+}
