@@ -247,7 +247,7 @@ test_lines (void)
       Fixture f;
 
       set_up (&f, g_rand_double_range (rand, 5.0, 180.0), 2.0, BF_TURN_UP);
-      bf_side_keep_beyond_line (f.flap, BF_SIDE_START, k, through, c);
+      bf_side_keep_beyond_line (f.flap, BF_SIDE_START, (BfFlatLine){ k, through, c });
       for (double w = 0.0; w < 20.0; w += 5.0)
         {
           double q = bf_side_at (&f.flap->sides[BF_SIDE_START], w);
