@@ -189,7 +189,9 @@ describe (Search *search, const BfCollision *pair)
   gboolean by_one = cured && (cure.face == pair->a || cure.face == pair->b) && cure.face > 0;
   guint mover = by_one ? cure.face : mover_of (fold, pair);
   guint other = mover == pair->a ? pair->b : pair->a;
-  g_autofree char *depth = bf_format_length (pair->depth_mm, fold->part->units);
+  double least = bf_fix_round_up_mm (BF_COLLISION_LEAST_MM, fold->part->units);
+  g_autofree char *depth =
+      bf_format_length (MAX (pair->depth_mm, least), fold->part->units); /* never "0 mm" */
   g_autofree char *runs =
       /* Translators: the name of a flange, a length with its unit, the name of another flange */
       g_strdup_printf (_ ("%s runs %s into %s."), name_of (fold, mover), depth,

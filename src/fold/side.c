@@ -132,25 +132,44 @@ zone_least (const BfLayout *layout, const BfFlap *flap, BfVec3 end, BfVec3 norma
   return base + MIN (inner, outer);
 }
 
+/* The edge's end at the flap's tangent, and how much normal · x grows with q. A plane along the
+ * bend can't be reached by moving the side. */
+static gboolean
+plane_grows (const BfFlap *flap, BfSideName name, BfVec3 normal, double *per_q, BfVec3 *end)
+{
+  double inward = name == BF_SIDE_START ? 1.0 : -1.0;
+
+  *per_q = inward * bf_vec3_dot (normal, flap->pose.e);
+  *end = bf_vec3_along (flap->pose.origin, flap->pose.e, bf_flap_u (flap, name, 0.0));
+  return *per_q >= BF_TOLERANCE_SIZE_MM;
+}
+
+void
+bf_side_keep_zone_beyond_plane (
+    const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec3 normal, double c_mm)
+{
+  BfSide *side = &flap->sides[name];
+  double per_q;
+  BfVec3 end;
+
+  if (plane_grows (flap, name, normal, &per_q, &end))
+    side->zone_limit_mm =
+        MAX (side->zone_limit_mm, (c_mm - zone_least (layout, flap, end, normal)) / per_q);
+}
+
 void
 bf_side_keep_beyond_plane (
     const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec3 normal, double c_mm)
 {
-  BfSide *side = &flap->sides[name];
-  double inward = name == BF_SIDE_START ? 1.0 : -1.0;
-  double per_q = inward * bf_vec3_dot (normal, flap->pose.e);
   double along_m = bf_vec3_dot (normal, flap->pose.m);
-  BfVec3 end = bf_vec3_along (flap->pose.origin, flap->pose.e, bf_flap_u (flap, name, 0.0));
-  double other_face = MIN (0.0, -along_m * layout->thickness_mm);
+  double other_face = MIN (0.0, -along_m * layout->thickness_mm), per_q;
+  BfVec3 end;
 
-  /* A plane along the bend can't be reached by moving the side. */
-  if (per_q < BF_TOLERANCE_SIZE_MM)
+  if (!plane_grows (flap, name, normal, &per_q, &end))
     return;
-
-  add_trim (side, (BfTrim){ (c_mm - bf_vec3_dot (normal, end) - other_face) / per_q,
-                            -bf_vec3_dot (normal, flap->pose.d) / per_q, FALSE });
-  side->zone_limit_mm =
-      MAX (side->zone_limit_mm, (c_mm - zone_least (layout, flap, end, normal)) / per_q);
+  add_trim (&flap->sides[name], (BfTrim){ (c_mm - bf_vec3_dot (normal, end) - other_face) / per_q,
+                                          -bf_vec3_dot (normal, flap->pose.d) / per_q, FALSE });
+  bf_side_keep_zone_beyond_plane (layout, flap, name, normal, c_mm);
 }
 
 /* q at which the line k · (x − through) = c crosses the flap's tangent, and by how much that

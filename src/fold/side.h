@@ -19,6 +19,10 @@ void bf_side_trace (const BfSide *side, double to_mm, GArray *points);
 void bf_side_keep_beyond_plane (
     const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec3 normal, double c_mm);
 
+/* The same for the zone alone. */
+void bf_side_keep_zone_beyond_plane (
+    const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec3 normal, double c_mm);
+
 /* A line of the blank, and the side of it that is kept: k · (x − through) >= c. */
 typedef struct
 {

@@ -1,0 +1,94 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/corner-sides.h"
+
+#include "core/tolerance.h"
+#include "fold/corner.h"
+#include "fold/side.h"
+
+BfVec2
+bf_corner_towards (const BfMeeting *meeting, BfSideName name)
+{
+  BfVec2 sum = bf_vec2_add (meeting->before_in, meeting->after_in);
+  BfVec2 in = bf_meeting_in (meeting, name);
+  BfVec2 bisector = bf_vec2_unit (sum), k;
+
+  if (bf_vec2_length (sum) < BF_TOLERANCE_SIZE_MM)
+    return in;
+  k = bf_vec2 (-bisector.y, bisector.x);
+  return bf_vec2_dot (k, in) < 0.0 ? bf_vec2_scale (k, -1.0) : k;
+}
+
+void
+bf_corner_keep_from_upright_plane (
+    BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name, BfVec2 through)
+{
+  BfVec2 k = bf_corner_towards (meeting, name);
+
+  bf_side_keep_beyond_plane (layout, flap, name, bf_vec3 (k.x, k.y, 0.0),
+                             bf_vec2_dot (k, through) + meeting->gap_mm / 2.0);
+}
+
+/* Flanges at an inside corner share the flat along the corner's bisector, and stay on their sides
+ * of the plane that stands on it. Their own ends stay square. */
+static void
+trim_inside_corner (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  BfFlap *flap = bf_meeting_flap (layout, meeting, name);
+
+  bf_side_keep_beyond_line (flap, name,
+                            (BfFlatLine){ bf_corner_towards (meeting, name), meeting->outer_vertex,
+                                          meeting->gap_mm / 2.0 });
+  bf_corner_keep_from_upright_plane (layout, meeting, flap, name, meeting->outer_vertex);
+}
+
+/* Folded, one flange stands over the base's upper face and the other under its lower one: they can
+ * meet only where a bend of little angle leaves metal of the flat between the two. Of that metal
+ * the marking side comes nearest to the other flange, where it passes through the base's face,
+ * R·tan θ outward of the tangent; the flat has it there only at the arc's length. */
+static void
+keep_from_level (const BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  BfFlap *flap = bf_meeting_flap (layout, meeting, name);
+  double r = flap->radius_mm, cosine = cos (flap->angle_rad);
+  BfVec2 through = meeting->tangent_crossing;
+
+  if ((r + layout->thickness_mm) * cosine <= r)
+    return;
+  through = bf_vec2_along (through, flap->edge_n,
+                           flap->sums.allowance_mm - r * sin (flap->angle_rad) / cosine);
+  bf_side_keep_flat_beyond_line (
+      flap, name,
+      (BfFlatLine){ bf_corner_towards (meeting, name), through, meeting->gap_mm / 2.0 });
+}
+
+/* One turned up and the other down: the flats share the metal along the bisector through the bend
+ * lines' crossing, less half the gap each. The zones end square, at P or where they would reach
+ * over that bisector: seen from above they then lie beyond P on either hand, so that they touch at
+ * most, and the corner's relief takes even that. */
+static void
+trim_opposite (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  BfFlap *flap = bf_meeting_flap (layout, meeting, name);
+  BfVec2 k = bf_corner_towards (meeting, name);
+  BfVec2 through = meeting->has_crossing ? meeting->bend_crossing : meeting->outer_vertex;
+
+  bf_side_keep_flat_beyond_line (flap, name, (BfFlatLine){ k, through, meeting->gap_mm / 2.0 });
+  bf_side_keep_zone_beyond_line (flap, name, (BfFlatLine){ k, through, 0.0 });
+  if (meeting->has_crossing)
+    keep_from_level (layout, meeting, name);
+}
+
+void
+bf_corner_trim_at_bisector (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  BfSide *side = &bf_meeting_flap (layout, meeting, name)->sides[name];
+  double q = bf_meeting_outer_q (meeting, name);
+
+  bf_side_add (side, q, 0.0);
+  side->zone_limit_mm = MAX (side->zone_limit_mm, q);
+  if (bf_corner_is_convex (meeting))
+    trim_opposite (layout, meeting, name);
+  else
+    trim_inside_corner (layout, meeting, name);
+}
