@@ -32,6 +32,7 @@ static const Keys window_keys[] = {
   { "win.page::make", { "<Alt>2" } },
   { "win.fit", { "<Control>0" } },
   { "win.menu", { "F10" } },
+  { "win.checks", { "<Control>b" } },
   { "window.close", { "<Control>w" } },
   { "app.quit", { "<Control>q" } },
 };

@@ -4,15 +4,27 @@
 
 #include <glib/gi18n.h>
 
+#include "app/check-row.h"
+
 struct _BfChecksLine
 {
   GtkWidget parent_instance;
   BfDocument *document;
+  BfFold *shown; /* whose checks stand in the list; NULL while it is closed */
+  int last_row;  /* the row that was left last */
   GtkWidget *button;
+  GtkWidget *popover;
   GtkWidget *list;
 };
 
 G_DEFINE_FINAL_TYPE (BfChecksLine, bf_checks_line, GTK_TYPE_WIDGET)
+
+enum
+{
+  SIGNAL_PLACE,
+  N_SIGNALS
+};
+static guint signals[N_SIGNALS];
 
 static void
 add_count (GString *text, guint n, const char *words)
@@ -45,39 +57,106 @@ bf_checks_line_sentence (const BfFold *fold)
   return g_strdup_printf (_ ("Before you cut: %s"), counts->str);
 }
 
-static const char *
-severity_class (BfSeverity severity)
-{
-  switch (severity)
-    {
-    case BF_SEVERITY_MUST_FIX:
-      return "must-fix";
-    case BF_SEVERITY_LOOK_AT:
-      return "look-at";
-    case BF_SEVERITY_GOOD_TO_KNOW:
-    default:
-      return "good-to-know";
-    }
-}
+/* ---- the list ----------------------------------------------------------------------------- */
 
-static GtkWidget *
-row_new (const BfCheck *check)
+static const BfCheck *
+check_of (BfChecksLine *self, GtkListBoxRow *row)
 {
-  GtkWidget *label = gtk_label_new (check->message);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0F);
-  gtk_widget_add_css_class (label, severity_class (check->severity));
-  return label;
+  int i = gtk_list_box_row_get_index (row);
+
+  if (self->shown == NULL || i < 0 || (guint)i >= self->shown->checks->len)
+    return NULL;
+  return bf_fold_check (self->shown, (guint)i);
 }
 
 static void
-fill_list (GtkListBox *list, const BfFold *fold)
+row_activated_cb (BfChecksLine *self, GtkListBoxRow *row)
+{
+  const BfCheck *check = check_of (self, row);
+
+  if (check == NULL)
+    return;
+  BfVec2 place = check->place;
+  self->last_row = gtk_list_box_row_get_index (row);
+  gtk_popover_popdown (GTK_POPOVER (self->popover));
+  g_signal_emit (self, signals[SIGNAL_PLACE], 0, &place);
+}
+
+/* The list is filled anew by the change that this makes. */
+static void
+fix_clicked_cb (BfChecksLine *self, GtkWidget *button)
+{
+  GtkWidget *row = gtk_widget_get_ancestor (button, GTK_TYPE_LIST_BOX_ROW);
+  const BfCheck *check = check_of (self, GTK_LIST_BOX_ROW (row));
+
+  g_return_if_fail (check != NULL);
+  g_autoptr (BfFold) fold = bf_fold_ref (self->shown);
+  g_autoptr (BfPart) fixed = bf_fix_apply (fold->part, &check->fix, NULL);
+  g_autofree char *words = bf_fix_words (&check->fix, fold->part->units);
+  self->last_row = gtk_list_box_row_get_index (GTK_LIST_BOX_ROW (row));
+  if (fixed != NULL)
+    bf_document_apply (self->document, fixed, words, NULL);
+}
+
+static void
+fix_cb (GtkWidget *button, gpointer user_data)
+{
+  fix_clicked_cb (user_data, button);
+}
+
+/* The row left last, or the one that has come to its place. */
+static void
+focus_last_row (BfChecksLine *self)
+{
+  int n = self->shown != NULL ? (int)self->shown->checks->len : 0;
+  GtkListBoxRow *row =
+      gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), CLAMP (self->last_row, 0, n - 1));
+
+  if (row != NULL)
+    gtk_widget_grab_focus (GTK_WIDGET (row));
+}
+
+static void
+empty_list (BfChecksLine *self)
 {
   GtkWidget *row;
-  while ((row = gtk_widget_get_first_child (GTK_WIDGET (list))) != NULL)
-    gtk_list_box_remove (list, row);
-  for (guint i = 0; fold != NULL && i < fold->checks->len; i++)
-    gtk_list_box_append (list, row_new (bf_fold_check (fold, i)));
+
+  while ((row = GTK_WIDGET (gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), 0))) != NULL)
+    gtk_list_box_remove (GTK_LIST_BOX (self->list), row);
+  g_clear_pointer (&self->shown, bf_fold_unref);
+}
+
+/* Only an open list is filled: while a size is dragged there is a new fold at every frame. */
+static void
+fill_list (BfChecksLine *self)
+{
+  BfFold *fold = bf_document_get_fold (self->document);
+
+  empty_list (self);
+  if (fold == NULL)
+    return;
+  self->shown = bf_fold_ref (fold);
+  for (guint i = 0; i < fold->checks->len; i++)
+    gtk_list_box_append (
+        GTK_LIST_BOX (self->list),
+        bf_check_row_new (bf_fold_check (fold, i), fold->part->units, G_CALLBACK (fix_cb), self));
+}
+
+static void
+popover_shown_cb (BfChecksLine *self)
+{
+  fill_list (self);
+  focus_last_row (self);
+}
+
+/* The last fix leaves nothing for the list to show, nor anything in it for the keys to go to. */
+static void
+show_change (BfChecksLine *self, const BfFold *fold)
+{
+  if (fold->checks->len > 0)
+    popover_shown_cb (self);
+  else
+    gtk_popover_popdown (GTK_POPOVER (self->popover));
 }
 
 static void
@@ -85,20 +164,21 @@ changed_cb (BfChecksLine *self)
 {
   const BfFold *fold = bf_document_get_fold (self->document);
 
-  fill_list (GTK_LIST_BOX (self->list), fold);
   if (fold == NULL)
     return;
   g_autofree char *sentence = bf_checks_line_sentence (fold);
   gtk_menu_button_set_label (GTK_MENU_BUTTON (self->button), sentence);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->button), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   sentence, -1);
-  gtk_widget_set_sensitive (self->button, fold->checks->len > 0);
-  gboolean must = bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX) > 0;
-  if (must)
+  if (bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX) > 0)
     gtk_widget_add_css_class (self->button, "must-fix");
   else
     gtk_widget_remove_css_class (self->button, "must-fix");
+  if (gtk_widget_get_visible (self->popover))
+    show_change (self, fold);
 }
+
+/* ---- the widget --------------------------------------------------------------------------- */
 
 static void
 bf_checks_line_dispose (GObject *object)
@@ -106,6 +186,7 @@ bf_checks_line_dispose (GObject *object)
   BfChecksLine *self = BF_CHECKS_LINE (object);
 
   g_clear_object (&self->document);
+  g_clear_pointer (&self->shown, bf_fold_unref);
   g_clear_pointer (&self->button, gtk_widget_unparent);
   G_OBJECT_CLASS (bf_checks_line_parent_class)->dispose (object);
 }
@@ -116,6 +197,22 @@ bf_checks_line_class_init (BfChecksLineClass *klass)
   G_OBJECT_CLASS (klass)->dispose = bf_checks_line_dispose;
   gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "checksline");
+  signals[SIGNAL_PLACE] = g_signal_new ("place", BF_TYPE_CHECKS_LINE, G_SIGNAL_RUN_LAST, 0, NULL,
+                                        NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
+}
+
+static GtkWidget *
+list_new (void)
+{
+  GtkWidget *list = gtk_list_box_new ();
+  GtkWidget *nothing = gtk_label_new (_ ("Nothing to fix, and nothing to look at."));
+
+  gtk_widget_add_css_class (nothing, "nothing");
+  gtk_list_box_set_placeholder (GTK_LIST_BOX (list), nothing);
+  gtk_list_box_set_selection_mode (GTK_LIST_BOX (list), GTK_SELECTION_NONE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (list), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("Before you cut"), -1);
+  return list;
 }
 
 static GtkWidget *
@@ -125,26 +222,31 @@ popover_new (GtkWidget *list)
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER,
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scroller), TRUE);
-  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), 320);
-  gtk_widget_set_size_request (scroller, 460, -1);
+  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), 340);
+  gtk_widget_set_size_request (scroller, 560, -1);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), list);
 
   GtkWidget *popover = gtk_popover_new ();
   gtk_popover_set_child (GTK_POPOVER (popover), scroller);
+  gtk_widget_set_halign (popover, GTK_ALIGN_START);
   return popover;
 }
 
 static void
 bf_checks_line_init (BfChecksLine *self)
 {
-  self->list = gtk_list_box_new ();
-  gtk_list_box_set_selection_mode (GTK_LIST_BOX (self->list), GTK_SELECTION_NONE);
+  self->list = list_new ();
+  self->popover = popover_new (self->list);
   self->button = gtk_menu_button_new ();
   gtk_menu_button_set_direction (GTK_MENU_BUTTON (self->button), GTK_ARROW_UP);
   gtk_menu_button_set_has_frame (GTK_MENU_BUTTON (self->button), FALSE);
-  gtk_menu_button_set_popover (GTK_MENU_BUTTON (self->button), popover_new (self->list));
+  gtk_menu_button_set_popover (GTK_MENU_BUTTON (self->button), self->popover);
   gtk_widget_set_halign (self->button, GTK_ALIGN_START);
   gtk_widget_set_parent (self->button, GTK_WIDGET (self));
+  g_signal_connect_object (self->popover, "show", G_CALLBACK (popover_shown_cb), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->list, "row-activated", G_CALLBACK (row_activated_cb), self,
+                           G_CONNECT_SWAPPED);
 }
 
 void
@@ -155,4 +257,11 @@ bf_checks_line_set_document (BfChecksLine *self, BfDocument *document)
   self->document = g_object_ref (document);
   g_signal_connect_object (document, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
   changed_cb (self);
+}
+
+void
+bf_checks_line_open (BfChecksLine *self)
+{
+  g_return_if_fail (BF_IS_CHECKS_LINE (self));
+  gtk_menu_button_popup (GTK_MENU_BUTTON (self->button));
 }

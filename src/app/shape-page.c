@@ -27,6 +27,13 @@ fold_changed_cb (BfShapePage *self)
 }
 
 static void
+place_cb (BfShapePage *self, const BfVec2 *place)
+{
+  gtk_widget_grab_focus (GTK_WIDGET (self->surface));
+  bf_surface_show_place (self->surface, *place);
+}
+
+static void
 bf_shape_page_dispose (GObject *object)
 {
   BfShapePage *self = BF_SHAPE_PAGE (object);
@@ -60,6 +67,13 @@ bf_shape_page_init (BfShapePage *self)
 }
 
 void
+bf_shape_page_open_checks (BfShapePage *self)
+{
+  g_return_if_fail (BF_IS_SHAPE_PAGE (self));
+  bf_checks_line_open (self->checks_line);
+}
+
+void
 bf_shape_page_set_document (BfShapePage *self, BfDocument *document, BfSurfaceView *view)
 {
   g_return_if_fail (BF_IS_SHAPE_PAGE (self) && self->view == NULL);
@@ -68,6 +82,8 @@ bf_shape_page_set_document (BfShapePage *self, BfDocument *document, BfSurfaceVi
   bf_setup_bar_set_document (self->setup_bar, document);
   bf_surface_set_document (self->surface, document, view);
   bf_checks_line_set_document (self->checks_line, document);
+  g_signal_connect_object (self->checks_line, "place", G_CALLBACK (place_cb), self,
+                           G_CONNECT_SWAPPED);
   g_signal_connect_object (self->fold_adjustment, "value-changed", G_CALLBACK (fold_changed_cb),
                            self, G_CONNECT_SWAPPED);
 }

@@ -18,4 +18,7 @@ G_DECLARE_FINAL_TYPE (BfShapePage, bf_shape_page, BF, SHAPE_PAGE, GtkWidget)
 /* Called once: what the page shows, and how. */
 void bf_shape_page_set_document (BfShapePage *self, BfDocument *document, BfSurfaceView *view);
 
+/* Opens "Before you cut". */
+void bf_shape_page_open_checks (BfShapePage *self);
+
 G_END_DECLS

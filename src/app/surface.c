@@ -6,6 +6,7 @@
 
 #include "app/edge-handle.h"
 #include "app/edge-popover.h"
+#include "app/place-mark.h"
 #include "app/surface-drag.h"
 #include "app/surface-fields.h"
 #include "app/surface-handles.h"
@@ -21,6 +22,7 @@ struct _BfSurface
   BfSurfaceScene *scene;
   BfSurfaceFields *fields;
   BfSurfaceHandles *handles;
+  BfPlaceMark *mark;
   GtkWidget *popover;
   BfPicture popover_picture;
   BfSelection pointed;
@@ -54,6 +56,7 @@ bf_surface_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   bf_surface_scene_paint_blank (self->scene, cr, lights.dark);
   bf_surface_scene_paint_formed (self->scene, cr, lights.dark);
   bf_surface_lights_paint (self->scene, &lights, cr);
+  bf_place_mark_paint (self->mark, cr);
   cairo_destroy (cr);
   bf_surface_fields_snapshot (self->fields, snapshot);
 }
@@ -183,6 +186,7 @@ bf_surface_dispose (GObject *object)
   if (self->drag != NULL)
     bf_surface_end_drag (self, FALSE);
   g_clear_pointer (&self->popover, gtk_widget_unparent);
+  g_clear_pointer (&self->mark, bf_place_mark_free);
   g_clear_pointer (&self->fields, bf_surface_fields_free);
   g_clear_pointer (&self->handles, bf_surface_handles_free);
   g_clear_pointer (&self->scene, bf_surface_scene_free);
@@ -285,6 +289,7 @@ bf_surface_set_document (BfSurface *self, BfDocument *document, BfSurfaceView *v
   self->document = g_object_ref (document);
   self->view = g_object_ref (view);
   self->scene = bf_surface_scene_new (view);
+  self->mark = bf_place_mark_new (GTK_WIDGET (self), view);
   self->handles = bf_surface_handles_new (GTK_WIDGET (self), self->scene);
   self->fields = bf_surface_fields_new (GTK_WIDGET (self), document, self->scene);
   g_signal_connect_object (view, "changed", G_CALLBACK (view_changed_cb), self, G_CONNECT_SWAPPED);
@@ -305,6 +310,13 @@ bf_surface_get_view (BfSurface *self)
 {
   g_return_val_if_fail (BF_IS_SURFACE (self), NULL);
   return self->view;
+}
+
+void
+bf_surface_show_place (BfSurface *self, BfVec2 blank_mm)
+{
+  g_return_if_fail (BF_IS_SURFACE (self) && self->mark != NULL);
+  bf_place_mark_show (self->mark, blank_mm);
 }
 
 BfDocument *

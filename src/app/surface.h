@@ -18,6 +18,9 @@ G_DECLARE_FINAL_TYPE (BfSurface, bf_surface, BF, SURFACE, GtkWidget)
 /* Called once: what lies on the bench, and how one looks at it. */
 void bf_surface_set_document (BfSurface *self, BfDocument *document, BfSurfaceView *view);
 
+/* Flies to a point of the blank and marks it for a moment. */
+void bf_surface_show_place (BfSurface *self, BfVec2 blank_mm);
+
 BfSurfaceScene *bf_surface_get_scene (BfSurface *self);
 BfSurfaceView *bf_surface_get_view (BfSurface *self);
 

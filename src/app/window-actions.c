@@ -146,6 +146,14 @@ menu_action (GtkWidget *widget, const char *name, GVariant *parameter)
   bf_window_open_menu (BF_WINDOW (widget));
 }
 
+static void
+checks_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  (void)name;
+  (void)parameter;
+  bf_window_open_checks (BF_WINDOW (widget));
+}
+
 void
 bf_window_class_install_actions (GtkWidgetClass *widget_class)
 {
@@ -158,6 +166,7 @@ bf_window_class_install_actions (GtkWidgetClass *widget_class)
   gtk_widget_class_install_action (widget_class, "win.fit", NULL, fit_action);
   gtk_widget_class_install_action (widget_class, "win.page", "s", page_action);
   gtk_widget_class_install_action (widget_class, "win.menu", NULL, menu_action);
+  gtk_widget_class_install_action (widget_class, "win.checks", NULL, checks_action);
 }
 
 void
@@ -176,5 +185,6 @@ bf_window_update_actions (BfWindow *self)
   gtk_widget_action_set_enabled (widget, "win.print", has_part);
   gtk_widget_action_set_enabled (widget, "win.fit", has_part);
   gtk_widget_action_set_enabled (widget, "win.page", has_part);
+  gtk_widget_action_set_enabled (widget, "win.checks", has_part);
   bf_window_name_steps (self, undo, redo);
 }

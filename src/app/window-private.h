@@ -20,3 +20,6 @@ const char *bf_window_get_page (BfWindow *self);
 void bf_window_set_page (BfWindow *self, const char *page);
 
 void bf_window_open_menu (BfWindow *self);
+
+/* Opens "Before you cut", on the page where it is. */
+void bf_window_open_checks (BfWindow *self);

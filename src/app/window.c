@@ -227,3 +227,10 @@ bf_window_open_menu (BfWindow *self)
 {
   gtk_menu_button_popup (self->menu_button);
 }
+
+void
+bf_window_open_checks (BfWindow *self)
+{
+  bf_window_set_page (self, "shape");
+  bf_shape_page_open_checks (self->shape_page);
+}

@@ -70,7 +70,7 @@ bf_fix_words (const BfFix *fix, BfUnits units)
       return insets_words (fix, units);
     case BF_FIX_RADIUS:
       /* Translators: a button; a flange's name, and an inside radius with its unit */
-      return g_strdup_printf (_ ("Bend %s to a radius of %s"), fix->id, value);
+      return g_strdup_printf (_ ("Make the radius of %s %s"), fix->id, value);
     case BF_FIX_RELIEF_SIZE:
       /* Translators: a button; a corner relief's diameter with its unit */
       return g_strdup_printf (_ ("Make the relief %s wide"), value);

@@ -66,7 +66,7 @@ static const Words sayings[] = {
   { { BF_FIX_FLANGE_LENGTH, "lip 2", 0, { 9.525, 0 } }, BF_UNITS_IN, "Make lip 2 3/8 in long" },
   { { BF_FIX_INSETS, "front", 0, { 2, 3.5 } }, BF_UNITS_MM, "Inset front by 2 mm and 3.5 mm" },
   { { BF_FIX_INSETS, "front", 0, { 0, 0 } }, BF_UNITS_MM, "Run front along its whole edge" },
-  { { BF_FIX_RADIUS, "front", 0, { 1.5, 0 } }, BF_UNITS_MM, "Bend front to a radius of 1.5 mm" },
+  { { BF_FIX_RADIUS, "front", 0, { 1.5, 0 } }, BF_UNITS_MM, "Make the radius of front 1.5 mm" },
   { { BF_FIX_RELIEF_SIZE, "base", 2, { 6.5, 0 } }, BF_UNITS_MM, "Make the relief 6.5 mm wide" },
   { { BF_FIX_RELIEF_ROUND, "base", 2, { 0, 0 } }, BF_UNITS_MM, "Add a round relief" },
   { { BF_FIX_JOIN_OPEN, "base", 2, { 0, 0 } }, BF_UNITS_MM, "Leave the corner open" },
