@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/application.h"
 
+#include <glib-unix.h>
 #include <glib/gi18n.h>
 
 #include "app/window.h"
@@ -74,6 +75,28 @@ static const GActionEntry app_actions[] = {
   { .name = "about", .activate = about_action },
 };
 
+/* The session, the terminal or a person at one wants the program to end: nothing is lost by it. */
+static gboolean
+told_to_end_cb (gpointer user_data)
+{
+  GList *windows = gtk_application_get_windows (user_data);
+
+  for (GList *l = windows; l != NULL; l = l->next)
+    if (BF_IS_WINDOW (l->data))
+      bf_window_keep (l->data);
+  g_application_quit (user_data);
+  return G_SOURCE_CONTINUE;
+}
+
+static void
+listen_to_signals (GApplication *app)
+{
+  static const int numbers[] = { SIGTERM, SIGHUP, SIGINT };
+
+  for (guint i = 0; i < G_N_ELEMENTS (numbers); i++)
+    g_unix_signal_add (numbers[i], told_to_end_cb, app);
+}
+
 static void
 load_style (void)
 {
@@ -96,6 +119,7 @@ bf_application_startup (GApplication *app)
                                            (const char *const *)window_keys[i].keys);
   gtk_window_set_default_icon_name (BF_APPLICATION_ID);
   load_style ();
+  listen_to_signals (app);
 }
 
 static void

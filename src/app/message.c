@@ -4,6 +4,8 @@
 
 #include <glib/gi18n.h>
 
+#include "app/button-names.h"
+
 #define BF_TYPE_MESSAGE (bf_message_get_type ())
 G_DECLARE_FINAL_TYPE (BfMessage, bf_message, BF, MESSAGE, GtkWindow)
 
@@ -97,6 +99,7 @@ bf_message_ask (GtkWindow *parent,
   gtk_widget_set_visible (GTK_WIDGET (self->detail_label), detail != NULL);
   for (int i = 0; question->buttons[i] != NULL; i++)
     add_button (self, question->buttons[i], i, question->buttons[i + 1] == NULL);
+  bf_name_buttons (GTK_WIDGET (self->buttons_box));
   gtk_window_present (GTK_WINDOW (self));
 }
 

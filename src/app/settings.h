@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include <gio/gio.h>
+#include <gtk/gtk.h>
 
 #include "core/part.h"
 #include "paint/paper.h"
@@ -13,8 +13,20 @@
  * there are none at all: then the locale alone counts. Returns: (transfer full). */
 GSettings *bf_settings_new (void) G_GNUC_WARN_UNUSED_RESULT;
 
+/* Gives a new window the size that the last one had, and notes that of one that is closed. settings
+ * may be NULL. */
+void bf_settings_size_window (GSettings *settings, GtkWindow *window);
+void bf_settings_note_window (GSettings *settings, GtkWindow *window);
+
 /* Units of a new part. settings may be NULL. */
 BfUnits bf_settings_units (GSettings *settings);
+
+/* A part with the set-up that a new part begins with: as it was last chosen, else what suits the
+ * units. settings may be NULL. Returns: (transfer full). */
+BfPart *bf_settings_first_part (GSettings *settings) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The set-up of that part is what the next new part begins with. settings may be NULL. */
+void bf_settings_note_setup (GSettings *settings, const BfPart *part);
 
 /* The paper of templates. settings may be NULL. Owned by the library. */
 const BfPaper *bf_settings_paper (GSettings *settings);

@@ -10,7 +10,6 @@
 #include "app/setup-bar.h"
 #include "app/size-page.h"
 #include "app/thing-picture.h"
-#include "core/first-part.h"
 
 struct _BfStartPage
 {
@@ -208,11 +207,10 @@ bf_start_page_init (BfStartPage *self)
 }
 
 void
-bf_start_page_set_units (BfStartPage *self, BfUnits units)
+bf_start_page_set_setup (BfStartPage *self, BfPart *part)
 {
   g_return_if_fail (BF_IS_START_PAGE (self) && bf_document_get_part (self->setup) == NULL);
 
-  g_autoptr (BfPart) part = bf_first_part (units);
   bf_document_set_part (self->setup, part, NULL);
   bf_size_page_set_setup (self->size_page, self->setup);
   bf_setup_bar_set_document (self->setup_bar, self->setup);

@@ -16,7 +16,7 @@ G_BEGIN_DECLS
 #define BF_TYPE_START_PAGE (bf_start_page_get_type ())
 G_DECLARE_FINAL_TYPE (BfStartPage, bf_start_page, BF, START_PAGE, GtkWidget)
 
-/* Called once: the units that a new part begins with. */
-void bf_start_page_set_units (BfStartPage *self, BfUnits units);
+/* Called once: a part with the units and the set-up that a new part begins with. */
+void bf_start_page_set_setup (BfStartPage *self, BfPart *part);
 
 G_END_DECLS

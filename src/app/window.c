@@ -4,16 +4,21 @@
 
 #include <glib/gi18n.h>
 
+#include "app/button-names.h"
+#include "app/kept-bar.h"
+#include "app/keeper.h"
 #include "app/make-page.h"
 #include "app/recent-list.h"
 #include "app/settings.h"
 #include "app/shape-page.h"
+#include "app/show-file.h"
 #include "app/start-page.h"
 
 struct _BfWindow
 {
   GtkApplicationWindow parent_instance;
   BfDocument *document;
+  BfKeeper *keeper;
   BfSurfaceView *view;
   GSettings *settings; /* NULL where there are none */
 
@@ -28,6 +33,9 @@ struct _BfWindow
   GtkMenuButton *menu_button;
   GtkRevealer *notice_revealer;
   GtkLabel *notice_label;
+  GtkWidget *notice_button;
+  GFile *notice_file; /* what the notice's button shows, or NULL */
+  BfKeptBar *kept_bar;
 };
 
 G_DEFINE_FINAL_TYPE (BfWindow, bf_window, GTK_TYPE_APPLICATION_WINDOW)
@@ -69,6 +77,7 @@ page_changed_cb (BfWindow *self)
 static void
 made_cb (BfWindow *self, BfPart *part)
 {
+  bf_settings_note_setup (self->settings, part);
   bf_document_set_part (self->document, part, NULL);
   bf_surface_view_fit (self->view);
   gtk_widget_grab_focus (GTK_WIDGET (self->shape_page));
@@ -87,10 +96,70 @@ notice_close_cb (BfWindow *self)
 }
 
 static void
+notice_answer_cb (BfWindow *self)
+{
+  if (self->notice_file != NULL)
+    bf_show_in_folder (self->notice_file);
+}
+
+/* Work is gone on with here where nothing would be lost by it, else in a window of its own. */
+static gboolean
+has_room_for (BfWindow *self, BfKeptWork *work)
+{
+  GFile *file = bf_document_get_file (self->document);
+  GFile *other = bf_kept_work_get_file (work);
+
+  if (bf_document_get_part (self->document) == NULL)
+    return TRUE;
+  return !bf_document_is_changed (self->document) && file != NULL && other != NULL &&
+         g_file_equal (file, other);
+}
+
+static void
+taken_cb (BfWindow *self, BfKeptWork *work)
+{
+  g_autoptr (GError) error = NULL;
+  BfWindow *target = self;
+
+  if (!has_room_for (self, work))
+    target = bf_window_new (gtk_window_get_application (GTK_WINDOW (self)));
+  if (!bf_keeper_take_up (target->keeper, work, &error))
+    {
+      /* Translators: %s is what is wrong with the file */
+      g_autofree char *words = g_strdup_printf (_ ("The work was not opened. %s"), error->message);
+      bf_window_notify (target, words);
+    }
+  bf_surface_view_fit (target->view);
+  gtk_window_present (GTK_WINDOW (target));
+}
+
+static void
+keeping_failed_cb (BfWindow *self, const char *reason)
+{
+  g_autofree char *words = g_strdup_printf (
+      /* Translators: %s is the system's reason, such as "No space left on device" */
+      _ ("Work can’t be kept while it is not saved, so save it soon. %s"), reason);
+  bf_window_notify (self, words);
+}
+
+/* No question stands here: what is not saved is kept, and offered by the next run. */
+static gboolean
+bf_window_close_request (GtkWindow *window)
+{
+  BfWindow *self = BF_WINDOW (window);
+
+  bf_keeper_flush (self->keeper);
+  bf_settings_note_window (self->settings, window);
+  return GTK_WINDOW_CLASS (bf_window_parent_class)->close_request (window);
+}
+
+static void
 bf_window_dispose (GObject *object)
 {
   BfWindow *self = BF_WINDOW (object);
 
+  g_clear_object (&self->keeper);
+  g_clear_object (&self->notice_file);
   g_clear_object (&self->document);
   g_clear_object (&self->view);
   g_clear_object (&self->settings);
@@ -111,10 +180,14 @@ bind_template (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, BfWindow, menu_button);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_revealer);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_label);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_button);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, kept_bar);
   gtk_widget_class_bind_template_callback (widget_class, made_cb);
   gtk_widget_class_bind_template_callback (widget_class, opened_cb);
   gtk_widget_class_bind_template_callback (widget_class, page_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, notice_close_cb);
+  gtk_widget_class_bind_template_callback (widget_class, notice_answer_cb);
+  gtk_widget_class_bind_template_callback (widget_class, taken_cb);
 }
 
 static void
@@ -123,6 +196,8 @@ bf_window_class_init (BfWindowClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = bf_window_dispose;
+  GTK_WINDOW_CLASS (klass)->close_request = bf_window_close_request;
+  g_type_ensure (BF_TYPE_KEPT_BAR);
   g_type_ensure (BF_TYPE_SHAPE_PAGE);
   g_type_ensure (BF_TYPE_MAKE_PAGE);
   g_type_ensure (BF_TYPE_START_PAGE);
@@ -136,15 +211,23 @@ bf_window_init (BfWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
 
+  g_autoptr (BfPart) setup = NULL;
   self->document = bf_document_new ();
+  self->keeper = bf_keeper_new (self->document);
   self->view = bf_surface_view_new ();
   self->settings = bf_settings_new ();
-  bf_start_page_set_units (self->start_page, bf_settings_units (self->settings));
+  setup = bf_settings_first_part (self->settings);
+  bf_settings_size_window (self->settings, GTK_WINDOW (self));
+  bf_start_page_set_setup (self->start_page, setup);
   bf_shape_page_set_document (self->shape_page, self->document, self->view);
   bf_make_page_set_document (self->make_page, self->document);
   g_signal_connect_object (self->document, "changed", G_CALLBACK (document_changed_cb), self,
                            G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->keeper, "failed", G_CALLBACK (keeping_failed_cb), self,
+                           G_CONNECT_SWAPPED);
   document_changed_cb (self);
+  bf_name_buttons (GTK_WIDGET (self));
+  bf_kept_bar_look (self->kept_bar);
 }
 
 BfWindow *
@@ -192,7 +275,25 @@ bf_window_notify (BfWindow *self, const char *sentence)
   g_return_if_fail (BF_IS_WINDOW (self) && sentence != NULL);
 
   gtk_label_set_label (self->notice_label, sentence);
+  gtk_widget_set_visible (self->notice_button, FALSE);
   gtk_revealer_set_reveal_child (self->notice_revealer, TRUE);
+}
+
+void
+bf_window_notify_file (BfWindow *self, const char *sentence, GFile *file)
+{
+  g_return_if_fail (BF_IS_WINDOW (self) && G_IS_FILE (file));
+
+  bf_window_notify (self, sentence);
+  g_set_object (&self->notice_file, file);
+  gtk_widget_set_visible (self->notice_button, TRUE);
+}
+
+void
+bf_window_keep (BfWindow *self)
+{
+  g_return_if_fail (BF_IS_WINDOW (self));
+  bf_keeper_flush (self->keeper);
 }
 
 void

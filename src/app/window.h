@@ -27,4 +27,10 @@ void bf_window_open (BfWindow *self, GFile *file);
 /* One quiet line under the header bar; it goes when it is closed or another comes. */
 void bf_window_notify (BfWindow *self, const char *sentence);
 
+/* The same about a file that was written, with a button that shows it in its folder. */
+void bf_window_notify_file (BfWindow *self, const char *sentence, GFile *file);
+
+/* Puts what is not saved on the disk now, beside its file, for the next run to offer. */
+void bf_window_keep (BfWindow *self);
+
 G_END_DECLS

@@ -62,6 +62,9 @@ class App:
         # With the accessibility bus on, GTK and the bus keep memory until the process ends; leaks
         # are looked for by the tests that run in one process, without it.
         options = environment.get('ASAN_OPTIONS', '')
+        # Work that one test leaves unsaved is not offered to the next.
+        self.state = tempfile.TemporaryDirectory()
+        environment['XDG_STATE_HOME'] = self.state.name
         environment['ASAN_OPTIONS'] = ':'.join(filter(None, [options, 'detect_leaks=0']))
         command = [program, *map(str, args)]
         self._start(command, {**environment, **(env or {})})
@@ -75,7 +78,7 @@ class App:
             self.node = until('the program on the bus', self._on_the_bus)
         until('its window', lambda: self.find('frame'))
         self.window = until('its window on the display', self._on_the_display)
-        xdo('windowfocus', '--sync', self.window)
+        self.focus()
 
     def _on_the_bus(self):
         return next(app for app in pyatspi.Registry.getDesktop(0)
@@ -128,14 +131,24 @@ class App:
     def type(self, words):
         xdo('type', '--delay', '15', words)
 
-    def click(self, node):
-        box = node.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
+    def geometry(self):
         place = subprocess.run(['xdotool', 'getwindowgeometry', '--shell', self.window],
                                stdout=subprocess.PIPE, text=True, check=True).stdout
-        origin = dict(line.split('=') for line in place.split())
+        return {key: int(value) for key, value in (line.split('=') for line in place.split())}
+
+    def size(self):
+        place = self.geometry()
+        return place['WIDTH'], place['HEIGHT']
+
+    def focus(self):
+        xdo('windowfocus', '--sync', self.window)
+
+    def click(self, node):
+        box = node.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
+        place = self.geometry()
         # Without a compositor the window has a border of its own that the bus does not count.
-        xdo('mousemove', '--sync', int(origin['X']) + box.x + box.width // 2 + 5,
-            int(origin['Y']) + box.y + box.height // 2 + 5, 'click', 1)
+        xdo('mousemove', '--sync', place['X'] + box.x + box.width // 2 + 5,
+            place['Y'] + box.y + box.height // 2 + 5, 'click', 1)
 
     def text(self, node):
         content = node.queryText()
@@ -161,6 +174,10 @@ class App:
     def end(self):
         """Ends the program by its own key, and fails where it said something on its way."""
         self.key('ctrl+q')
+        self.ended()
+
+    def ended(self):
+        """Waits for the program to end, and fails where it said something on its way."""
         self.process.wait(PATIENCE_S)
         self.log.seek(0)
         said = [line for line in self.log if re.search(r'CRITICAL|WARNING|ERROR', line)]
