@@ -21,13 +21,7 @@ check_flange (BfFold *fold, guint i)
 {
   const BfFlap *flap = &fold->layout->flaps[i];
   const BfBendResult *bend = bf_fold_bend (fold, i);
-  BfEdgeKind edge = flap->flange->edge;
-  gboolean on_side = edge == BF_EDGE_START || edge == BF_EDGE_END;
 
-  if (on_side)
-    add (fold, BF_SEVERITY_MUST_FIX, flap->flange->id, bf_part_point (fold->part, 0),
-         _ ("A flange on another flange's side is kept in the file, but this version does not "
-            "fold it: it is missing from the blank."));
   if (flap->bend.way == BF_BEND_WAY_SCORE)
     add (fold, BF_SEVERITY_MUST_FIX, flap->flange->id, bend->line[0],
          _ ("This version does not work out scored bends: it treats this one as an ordinary bend, "

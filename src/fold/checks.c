@@ -114,14 +114,32 @@ check_length (BfFold *fold, guint i)
     add_too_short (fold, i, flat, needed);
 }
 
-/* Sides that lean together must not cross before the tip. */
+/* What the bends on a flap's sides take of its width. */
+static double
+carried_setbacks_mm (const BfFlap *flap)
+{
+  double sum = 0.0;
+
+  for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
+    {
+      double most = 0.0;
+
+      for (guint i = 0; flap->on_side[name] != NULL && i < flap->on_side[name]->len; i++)
+        most = MAX (most,
+                    ((const BfFlap *)g_ptr_array_index (flap->on_side[name], i))->sums.setback_mm);
+      sum += most;
+    }
+  return sum;
+}
+
+/* Sides that lean together, or bends on both, must not cross before the tip. */
 static void
 check_tip (BfFold *fold, guint i)
 {
   const BfFlap *flap = &fold->layout->flaps[i];
   double w = MAX (bf_flap_flat_mm (flap), 0.0);
   double width = flap->edge_length_mm - bf_side_at (&flap->sides[BF_SIDE_START], w) -
-                 bf_side_at (&flap->sides[BF_SIDE_END], w);
+                 bf_side_at (&flap->sides[BF_SIDE_END], w) - carried_setbacks_mm (flap);
   BfCheck check = { .code = "flange-too-narrow",
                     .severity = BF_SEVERITY_MUST_FIX,
                     .found = width,

@@ -52,23 +52,85 @@ find_base_edge (const BfLayout *layout, BfFlap *flap)
   return flap->edge_length_mm > BF_TOLERANCE_SIZE_MM;
 }
 
-/* On sloping sides a child takes the narrower of its parent's width at the tip and at the child's
- * tangent, so that its bend has metal on both sides. */
+/* q of the parent's side at which an edge on its tip starts or ends. On sloping sides a child takes
+ * the narrower of its parent's width at the tip and at the child's tangent, so that its bend has
+ * metal on both sides; where the side carries a flange too, the two share the corner. */
+static double
+tip_end_q (const BfFlap *parent, const BfFlap *flap, BfSideName name)
+{
+  const BfSide *side = &parent->sides[name];
+  double tangent = parent->tip_w_mm - flap->sums.setback_mm;
+  double outer_tip = tangent + flap->sums.outside_setback_mm; /* whatever the part's measure */
+
+  if (parent->on_side[name] != NULL)
+    return bf_side_at (side, parent->tip_w_mm);
+  return MAX (bf_side_at (side, outer_tip), bf_side_at (side, tangent));
+}
+
 static gboolean
 find_tip_edge (const BfLayout *layout, BfFlap *flap)
 {
   const BfFlap *parent = &layout->flaps[flap->parent];
-  double tip = parent->tip_w_mm, tangent = tip - flap->sums.setback_mm;
-  double outer_tip = tangent + flap->sums.outside_setback_mm; /* whatever the part's measure */
-  const BfSide *start = &parent->sides[BF_SIDE_START], *end = &parent->sides[BF_SIDE_END];
-  double from = MAX (bf_side_at (start, outer_tip), bf_side_at (start, tangent));
-  double to = parent->edge_length_mm - MAX (bf_side_at (end, outer_tip), bf_side_at (end, tangent));
+  double from = tip_end_q (parent, flap, BF_SIDE_START);
+  double to = parent->edge_length_mm - tip_end_q (parent, flap, BF_SIDE_END);
 
   flap->edge_length_mm = to - from;
-  flap->edge_start = bf_vec2 (from, tip);
+  flap->edge_start = bf_vec2 (from, parent->tip_w_mm);
   flap->edge_e = bf_vec2 (1.0, 0.0);
   flap->edge_n = bf_vec2 (0.0, 1.0);
   return parent->placed && flap->edge_length_mm > BF_TOLERANCE_SIZE_MM;
+}
+
+static guint
+longest_leg (const GArray *points)
+{
+  guint longest = 0;
+  double length = -1.0;
+
+  for (guint i = 0; i + 1 < points->len; i++)
+    {
+      double leg = bf_vec2_distance (g_array_index (points, BfVec2, i),
+                                     g_array_index (points, BfVec2, i + 1));
+
+      if (leg > length + BF_TOLERANCE_SIZE_MM)
+        {
+          length = leg;
+          longest = i;
+        }
+    }
+  return longest;
+}
+
+/* A flange on a side hangs on its longest straight stretch. A start edge runs from root to tip, an
+ * end edge from tip to root. */
+static gboolean
+find_side_edge (const BfLayout *layout, BfFlap *flap)
+{
+  const BfFlap *parent = &layout->flaps[flap->parent];
+  BfSideName name = flap->flange->edge == BF_EDGE_START ? BF_SIDE_START : BF_SIDE_END;
+  double across = name == BF_SIDE_START ? 1.0 : -1.0; /* from the side over to the other side */
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  const BfVec2 *p;
+  guint leg, root = name == BF_SIDE_START ? 0 : 1;
+
+  if (!parent->placed)
+    return FALSE;
+  bf_side_trace (&parent->sides[name], parent->tip_w_mm, points);
+  for (guint i = 0; i < points->len; i++)
+    {
+      BfVec2 *point = &g_array_index (points, BfVec2, i);
+      point->x = bf_flap_u (parent, name, point->x);
+    }
+  leg = longest_leg (points);
+  p = &g_array_index (points, BfVec2, leg);
+  flap->beside[root] = leg == 0 ? bf_vec2 (across, 0.0) : bf_vec2_sub (p[-1], p[0]);
+  flap->beside[1 - root] =
+      leg + 2 == points->len ? bf_vec2 (across, 0.0) : bf_vec2_sub (p[2], p[1]);
+  flap->edge_start = p[root];
+  flap->edge_e = bf_vec2_unit (bf_vec2_sub (p[1 - root], p[root]));
+  flap->edge_n = bf_vec2 (-flap->edge_e.y, flap->edge_e.x); /* u and w run the other way round */
+  flap->edge_length_mm = bf_vec2_distance (p[0], p[1]);
+  return flap->edge_length_mm > BF_TOLERANCE_SIZE_MM;
 }
 
 static void
@@ -84,8 +146,8 @@ place_in_flat (const BfLayout *layout, BfFlap *flap)
       return;
     }
   flap->flat_origin = bf_flap_to_blank (parent, flap->edge_start.x, flap->edge_start.y);
-  flap->flat_e = parent->flat_e;
-  flap->flat_n = parent->flat_n;
+  flap->flat_e = bf_flap_vector_to_blank (parent, flap->edge_e);
+  flap->flat_n = bf_flap_vector_to_blank (parent, flap->edge_n);
 }
 
 void
@@ -95,8 +157,9 @@ bf_layout_place (BfLayout *layout, BfFlap *flap)
 
   if (flap->flange->edge == BF_EDGE_INDEX)
     flap->placed = find_base_edge (layout, flap);
-  else if (flap->flange->edge == BF_EDGE_TIP && parent != NULL)
-    flap->placed = find_tip_edge (layout, flap);
+  else if (parent != NULL)
+    flap->placed = flap->flange->edge == BF_EDGE_TIP ? find_tip_edge (layout, flap)
+                                                     : find_side_edge (layout, flap);
   if (!flap->placed)
     return;
 

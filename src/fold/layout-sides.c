@@ -57,17 +57,13 @@ keep_off_bare_edge (
   side->zone_limit_mm = MAX (limit, bf_side_at (side, 0.0));
 }
 
-/* A flange whose neighbour edge is bare. Where that edge leans over the bend (an acute corner) the
- * zone ends where its tangent meets the edge; where it leans away the drawn base stays beside the
- * bend, as it does beside an inset. */
-static void
-settle_bare_base_end (const BfLayout *layout, BfFlap *flap, BfSideName name)
+/* A flange beside a bare line that leaves its edge's end along `beside` (in the parent's own
+ * coordinates). Where that line leans over the bend (an acute corner) the zone ends where its
+ * tangent meets the line; where it leans away the drawn metal stays beside the bend, as it does
+ * beside an inset. FALSE where the line runs on or outward. */
+static gboolean
+settle_bare_end (BfFlap *flap, BfSideName name, BfVec2 beside)
 {
-  guint n = bf_part_n_points (layout->part), edge = flap->flange->edge_index;
-  guint at = name == BF_SIDE_START ? edge : (edge + 1) % n;
-  BfVec2 vertex = bf_part_point (layout->part, at);
-  BfVec2 away = bf_part_point (layout->part, name == BF_SIDE_START ? (at + n - 1) % n : at + 1);
-  BfVec2 beside = bf_vec2_sub (away, vertex);
   double inward = name == BF_SIDE_START ? 1.0 : -1.0;
   double depth = -bf_vec2_dot (beside, flap->edge_n);
   double along = inward * bf_vec2_dot (beside, flap->edge_e);
@@ -76,39 +72,85 @@ settle_bare_base_end (const BfLayout *layout, BfFlap *flap, BfSideName name)
 
   if (depth <= BF_TOLERANCE_SIZE_MM * bf_vec2_length (beside))
     {
-      side->bare_beside = TRUE; /* an inside or a straight corner: the base runs on */
-      if (depth < -BF_TOLERANCE_SIZE_MM * bf_vec2_length (beside))
-        keep_off_bare_edge (layout, flap, name, vertex, beside);
-      return;
+      side->bare_beside = TRUE;
+      return FALSE;
     }
   at_tangent = flap->sums.setback_mm * along / depth;
   if (at_tangent > -BF_TOLERANCE_SIZE_MM)
     side->zone_limit_mm = MAX (side->zone_limit_mm, at_tangent);
   side->bare_beside = inset_mm (flap, name) > at_tangent + 2.0 * BF_OUTLINE_SLIT_MM;
+  return TRUE;
+}
+
+static void
+settle_bare_base_end (const BfLayout *layout, BfFlap *flap, BfSideName name)
+{
+  guint n = bf_part_n_points (layout->part), edge = flap->flange->edge_index;
+  guint at = name == BF_SIDE_START ? edge : (edge + 1) % n;
+  BfVec2 vertex = bf_part_point (layout->part, at);
+  BfVec2 away = bf_part_point (layout->part, name == BF_SIDE_START ? (at + n - 1) % n : at + 1);
+  BfVec2 beside = bf_vec2_sub (away, vertex);
+  double outward = bf_vec2_dot (beside, flap->edge_n);
+
+  if (!settle_bare_end (flap, name, beside) &&
+      outward > BF_TOLERANCE_SIZE_MM * bf_vec2_length (beside))
+    keep_off_bare_edge (layout, flap, name, vertex, beside);
+}
+
+/* q of the parent's side at which the flap's tangent meets the parent's root line. */
+static double
+root_q (const BfFlap *parent, const BfFlap *flap)
+{
+  double u = flap->edge_start.x +
+             (flap->edge_start.y * flap->edge_n.y - flap->sums.setback_mm) / flap->edge_n.x;
+  return flap->flange->edge == BF_EDGE_START ? u : parent->edge_length_mm - u;
+}
+
+/* A flange on a side that begins at its parent's root has the parent's own bend beside it. */
+static void
+settle_root (const BfLayout *layout, BfFlap *flap, BfSideName name)
+{
+  const BfFlap *parent = &layout->flaps[flap->parent];
+  BfSideName on = flap->flange->edge == BF_EDGE_START ? BF_SIDE_START : BF_SIDE_END;
+  BfSide *side = &flap->sides[name];
+  double end = name == BF_SIDE_START ? 0.0 : flap->edge_length_mm;
+  double at_w = flap->edge_start.y + flap->edge_e.y * end;
+
+  if (side->bare_beside || at_w > BF_TOLERANCE_SIZE_MM)
+    return;
+  side->at_root = parent->sides[on].zone_mm < root_q (parent, flap) - BF_OUTLINE_SLIT_MM;
+  side->bare_beside = side->at_root;
 }
 
 static gboolean
 is_outermost (const BfLayout *layout, const BfFlap *flap, BfSideName name)
 {
-  const GPtrArray *edge = layout->base_edges[flap->flange->edge_index];
+  const GPtrArray *edge = flap->parent < 0
+                              ? layout->base_edges[flap->flange->edge_index]
+                              : bf_flap_carried (&layout->flaps[flap->parent], flap->flange->edge);
   return g_ptr_array_index (edge, name == BF_SIDE_START ? 0 : edge->len - 1) == flap;
 }
 
-/* What holds at an end that meets no other flange. */
+/* An outermost end that meets no other flange, on whatever the flap hangs on. */
 static void
-settle_free_end (const BfLayout *layout, BfFlap *flap, BfSideName name)
+settle_outer_end (const BfLayout *layout, BfFlap *flap, BfSideName name)
 {
   BfSide *side = &flap->sides[name];
 
-  if (flap->parent >= 0)
+  if (flap->parent < 0)
+    {
+      settle_bare_base_end (layout, flap, name);
+      return;
+    }
+  side->zone_limit_mm = MAX (side->zone_limit_mm, 0.0);
+  if (flap->flange->edge == BF_EDGE_TIP)
     {
       side->bare_beside = inset_mm (flap, name) > 2.0 * BF_OUTLINE_SLIT_MM;
-      side->zone_limit_mm = MAX (side->zone_limit_mm, 0.0);
+      return;
     }
-  else if (side->meeting < 0 && is_outermost (layout, flap, name))
-    settle_bare_base_end (layout, flap, name);
-  else if (side->meeting < 0)
-    side->bare_beside = TRUE;
+  settle_bare_end (flap, name, flap->beside[name]);
+  if (bf_flap_end_is_root (flap, name))
+    settle_root (layout, flap, name);
 }
 
 void
@@ -116,7 +158,12 @@ bf_sides_settle (const BfLayout *layout, BfFlap *flap)
 {
   for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
     {
-      settle_free_end (layout, flap, name);
+      BfSide *side = &flap->sides[name];
+
+      if (side->meeting < 0 && is_outermost (layout, flap, name))
+        settle_outer_end (layout, flap, name);
+      else if (side->meeting < 0)
+        side->bare_beside = TRUE;
       bf_side_settle (flap, name);
     }
 }

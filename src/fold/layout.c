@@ -78,15 +78,28 @@ compare_starts (gconstpointer a, gconstpointer b)
 }
 
 static void
-link_to_tip (BfFlap *parent, BfFlap *flap)
+link_to (GPtrArray **carried, BfFlap *flap)
 {
-  if (parent->on_tip == NULL)
-    parent->on_tip = g_ptr_array_new ();
-  g_ptr_array_add (parent->on_tip, flap);
-  g_ptr_array_sort (parent->on_tip, compare_starts);
-  parent->tip_setback_mm = MAX (parent->tip_setback_mm, flap->sums.setback_mm);
-  parent->tip_shift_mm =
-      MAX (parent->tip_shift_mm, flap->sums.outside_setback_mm - flap->sums.setback_mm);
+  if (*carried == NULL)
+    *carried = g_ptr_array_new ();
+  g_ptr_array_add (*carried, flap);
+  g_ptr_array_sort (*carried, compare_starts);
+}
+
+static void
+link_to_parent (BfFlap *parent, BfFlap *flap)
+{
+  const BfBendSums *sums = &flap->sums;
+
+  if (flap->flange->edge != BF_EDGE_TIP)
+    {
+      link_to (&parent->on_side[flap->flange->edge == BF_EDGE_START ? BF_SIDE_START : BF_SIDE_END],
+               flap);
+      return;
+    }
+  link_to (&parent->on_tip, flap);
+  parent->tip_setback_mm = MAX (parent->tip_setback_mm, sums->setback_mm);
+  parent->tip_shift_mm = MAX (parent->tip_shift_mm, sums->outside_setback_mm - sums->setback_mm);
 }
 
 static void
@@ -99,8 +112,8 @@ link_parents (BfLayout *layout)
       layout->order[i] = i;
       if (flap->flange->edge != BF_EDGE_INDEX)
         flap->parent = bf_layout_find_flap (layout, flap->flange->on);
-      if (flap->parent >= 0 && flap->flange->edge == BF_EDGE_TIP)
-        link_to_tip (&layout->flaps[flap->parent], flap);
+      if (flap->parent >= 0)
+        link_to_parent (&layout->flaps[flap->parent], flap);
     }
   for (guint i = 0; i < layout->n_flaps; i++)
     layout->flaps[i].depth = depth_of (layout, &layout->flaps[i]);
@@ -143,7 +156,13 @@ bf_layout_free (BfLayout *layout)
   g_array_unref (layout->meetings);
   g_array_unref (layout->free_corners);
   for (guint i = 0; i < layout->n_flaps; i++)
-    g_clear_pointer (&layout->flaps[i].on_tip, g_ptr_array_unref);
+    {
+      BfFlap *flap = &layout->flaps[i];
+
+      g_clear_pointer (&flap->on_tip, g_ptr_array_unref);
+      g_clear_pointer (&flap->on_side[BF_SIDE_START], g_ptr_array_unref);
+      g_clear_pointer (&flap->on_side[BF_SIDE_END], g_ptr_array_unref);
+    }
   g_free (layout->order);
   g_free (layout->flaps);
   g_free (layout);
@@ -151,33 +170,18 @@ bf_layout_free (BfLayout *layout)
 
 /* ---- unfolding --------------------------------------------------------------------------- */
 
-/* The root flange below a flap of a chain of tips, or −1 where the chain passes a side. */
-static int
-root_of (const BfLayout *layout, const BfFlap *flap)
-{
-  while (flap->parent >= 0)
-    {
-      if (flap->flange->edge != BF_EDGE_TIP)
-        return -1;
-      flap = &layout->flaps[flap->parent];
-    }
-  return (int)(flap - layout->flaps);
-}
-
-/* A flange on a tip meets the neighbour of the flange it stands on, and what hangs on that. */
+/* A flange on a tip meets what the flanges that it stands on meet, down to one that stands on a
+ * base edge or on a side. */
 static void
 mitre_lip (BfLayout *layout, BfFlap *flap)
 {
-  int root = root_of (layout, flap);
-
-  if (root < 0)
-    return;
-  for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
+  for (const BfFlap *on = flap; on->parent >= 0 && on->flange->edge == BF_EDGE_TIP;)
     {
-      int i = layout->flaps[root].sides[name].meeting;
-
-      if (i >= 0)
-        bf_corner_mitre (layout, bf_layout_meeting (layout, (guint)i), flap, name);
+      on = &layout->flaps[on->parent];
+      for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
+        if (on->sides[name].meeting >= 0)
+          bf_corner_mitre (layout, bf_layout_meeting (layout, (guint)on->sides[name].meeting), flap,
+                           name);
     }
 }
 
@@ -201,6 +205,47 @@ unfold_base_level (BfLayout *layout)
   bf_corners_find (layout);
   for (guint i = 0; i < layout->meetings->len; i++)
     bf_corner_trim (layout, bf_layout_meeting (layout, i));
+  for (guint i = 0; i < layout->n_flaps; i++)
+    if (layout->flaps[i].flange->edge == BF_EDGE_INDEX && layout->flaps[i].placed)
+      bf_sides_settle (layout, &layout->flaps[i]);
+}
+
+typedef void (*FlapFunc) (BfLayout *layout, BfFlap *flap);
+
+static void
+place_child (BfLayout *layout, BfFlap *flap)
+{
+  bf_layout_place (layout, flap);
+  bf_sides_add_own (flap);
+}
+
+static void
+settle_child (BfLayout *layout, BfFlap *flap)
+{
+  if (!flap->placed)
+    return;
+  mitre_lip (layout, flap);
+  bf_sides_settle (layout, flap);
+}
+
+static void
+for_each_child (BfLayout *layout, const BfFlap *flap, FlapFunc func)
+{
+  for (BfEdgeKind edge = BF_EDGE_TIP; edge <= BF_EDGE_END; edge++)
+    {
+      GPtrArray *carried = bf_flap_carried (flap, edge);
+
+      for (guint i = 0; carried != NULL && i < carried->len; i++)
+        func (layout, g_ptr_array_index (carried, i));
+    }
+}
+
+/* What a settled flap carries. */
+static void
+unfold_children (BfLayout *layout, const BfFlap *flap)
+{
+  for_each_child (layout, flap, place_child);
+  for_each_child (layout, flap, settle_child);
 }
 
 void
@@ -208,18 +253,6 @@ bf_layout_unfold (BfLayout *layout)
 {
   unfold_base_level (layout);
   for (guint i = 0; i < layout->n_flaps; i++)
-    {
-      BfFlap *flap = &layout->flaps[layout->order[i]];
-
-      if (flap->flange->edge != BF_EDGE_INDEX)
-        {
-          bf_layout_place (layout, flap);
-          bf_sides_add_own (flap);
-          if (flap->placed)
-            mitre_lip (layout, flap);
-        }
-      if (flap->placed)
-        bf_sides_settle (layout, flap);
-    }
+    unfold_children (layout, &layout->flaps[layout->order[i]]);
   bf_free_corners_find (layout);
 }

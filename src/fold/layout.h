@@ -60,11 +60,14 @@ typedef struct
   BfVec2 edge_start, edge_e, edge_n;
   BfVec2 flat_origin, flat_e, flat_n; /* u = 0 and v = 0 */
   double edge_length_mm;
+  BfVec2
+      beside[2]; /* on a flap's side: the lines that leave the edge's two ends, in the parent's */
 
   double tip_w_mm;       /* w of the drawn tip: length − setback */
   double tip_setback_mm; /* the largest setback among what its tip carries */
   double tip_shift_mm;   /* how much further out the tip is drawn where sizes count outside */
   GPtrArray *on_tip;     /* BfFlap that its tip carries, by start inset (not owned); or NULL */
+  GPtrArray *on_side[2]; /* the same of its start side and its end side */
   BfSide sides[2];
   BfPose pose;
   gboolean placed; /* its edge exists, so that it can be drawn */
@@ -132,6 +135,25 @@ int bf_layout_find_flap (const BfLayout *layout, const char *id);
 /* Unfolds: places every flap, finds what meets where, and settles every side. */
 void bf_layout_unfold (BfLayout *layout);
 
+/* The flaps that an edge of a flap carries; NULL for none. */
+static inline GPtrArray *
+bf_flap_carried (const BfFlap *flap, BfEdgeKind edge)
+{
+  return edge == BF_EDGE_TIP     ? flap->on_tip
+         : edge == BF_EDGE_START ? flap->on_side[BF_SIDE_START]
+         : edge == BF_EDGE_END   ? flap->on_side[BF_SIDE_END]
+                                 : NULL;
+}
+
+/* TRUE where that end of a flap on a side lies at the root of the flap it hangs on: a start edge
+ * begins there, an end edge ends there. */
+static inline gboolean
+bf_flap_end_is_root (const BfFlap *flap, BfSideName name)
+{
+  return (flap->flange->edge == BF_EDGE_START && name == BF_SIDE_START) ||
+         (flap->flange->edge == BF_EDGE_END && name == BF_SIDE_END);
+}
+
 /* Places one flap on its parent in the flat and in space at its full angle; the parent's sides are
  * settled. */
 void bf_layout_place (BfLayout *layout, BfFlap *flap);
@@ -152,6 +174,13 @@ void bf_flap_pose (const BfLayout *layout,
 
 /* A point of the flap's own coordinates in the blank. */
 BfVec2 bf_flap_to_blank (const BfFlap *flap, double u_mm, double w_mm);
+
+/* A direction of the flap's own coordinates in the blank. */
+static inline BfVec2
+bf_flap_vector_to_blank (const BfFlap *flap, BfVec2 v)
+{
+  return bf_vec2_along (bf_vec2_scale (flap->flat_e, v.x), flap->flat_n, v.y);
+}
 
 /* A point at u and v (outward from the drawn edge, in the flat) in the blank. */
 static inline BfVec2

@@ -123,6 +123,16 @@ trace_side (const BfFlap *flap, BfSideName name, const BfStretch *tip, GArray *p
     }
 }
 
+/* What hangs on a side hangs on one of its legs. */
+static gboolean
+leg_carries (const GPtrArray *flaps, BfVec2 leg_start)
+{
+  const BfFlap *first = flaps != NULL ? g_ptr_array_index (flaps, 0) : NULL;
+
+  return first != NULL && first->placed &&
+         bf_vec2_distance (first->flat_origin, leg_start) < BF_TOLERANCE_SIZE_MM;
+}
+
 /* The legs of a side as stretches, in the outline's order. */
 static void
 add_side (const BfFlap *flap, BfSideName name, const GArray *points, GArray *stretches)
@@ -139,6 +149,8 @@ add_side (const BfFlap *flap, BfSideName name, const GArray *points, GArray *str
         turn_along (&stretch, bf_vec2_scale (flap->flat_n, name == BF_SIDE_START ? 1.0 : -1.0));
       if (name == BF_SIDE_END && i == 0)
         stretch.corner = 1;
+      if (leg_carries (flap->on_side[name], stretch.origin))
+        stretch.flaps = flap->on_side[name];
       g_array_append_val (stretches, stretch);
     }
 }

@@ -50,6 +50,15 @@ add_lip (BfPart *part, const char *id, const char *on, double length_mm, double 
   return flange;
 }
 
+BfFlange *
+add_ear (BfPart *part, const char *id, const char *on, BfEdgeKind edge, double length_mm)
+{
+  BfFlange *flange = add_lip (part, id, on, length_mm, 90.0);
+
+  flange->edge = edge;
+  return flange;
+}
+
 static void
 add_walls (BfPart *part, double wall_mm, double angle_deg)
 {
@@ -164,6 +173,58 @@ make_random (guint seed)
       if (g_rand_int_range (rand, 0, 3) == 0)
         add_lip (part, lip, id, between (rand, 14.0, 20.0), between (rand, 20.0, 90.0))->turn =
             flange->turn;
+    }
+  return part;
+}
+
+/* A flange on a side, not always on the whole of it, and sometimes one on that. */
+static void
+random_ear (GRand *rand, BfPart *part, const char *on, BfEdgeKind edge, guint depth)
+{
+  g_autofree char *id = g_strdup_printf ("%s-%u", on, (guint)edge);
+  BfFlange *ear = add_ear (part, id, on, edge, between (rand, 12.0, 25.0));
+
+  ear->angle_deg = between (rand, 20.0, 110.0);
+  ear->turn = g_rand_boolean (rand) ? BF_TURN_UP : BF_TURN_DOWN;
+  if (g_rand_int_range (rand, 0, 3) == 0)
+    ear->start_mm = between (rand, 0.5, 6.0);
+  if (g_rand_int_range (rand, 0, 3) == 0)
+    ear->end_mm = between (rand, 0.5, 6.0);
+  if (g_rand_int_range (rand, 0, 4) == 0)
+    ear->end_taper_deg = between (rand, 0.0, 20.0);
+  if (depth < 3 && g_rand_int_range (rand, 0, 2) == 0)
+    random_ear (rand, part, id, (BfEdgeKind)g_rand_int_range (rand, BF_EDGE_TIP, BF_EDGE_END + 1),
+                depth + 1);
+}
+
+static gboolean
+has_wall (const BfPart *part, guint edge)
+{
+  for (guint i = 0; i < bf_part_n_flanges (part); i++)
+    if (bf_part_flange (part, i)->edge == BF_EDGE_INDEX &&
+        bf_part_flange (part, i)->edge_index == edge)
+      return TRUE;
+  return FALSE;
+}
+
+/* Where a neighbour's wall stands there is no room for one. */
+BfPart *
+make_random_deep (guint seed)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed (seed + 7919);
+  BfPart *part = make_random (seed);
+  guint n = bf_part_n_points (part), n_flanges = bf_part_n_flanges (part);
+
+  for (guint i = 0; i < n_flanges; i++)
+    {
+      const BfFlange *wall = bf_part_flange (part, i);
+
+      if (wall->edge != BF_EDGE_INDEX)
+        continue;
+      if (!has_wall (part, (wall->edge_index + n - 1) % n))
+        random_ear (rand, part, wall->id, BF_EDGE_START, 1);
+      if (!has_wall (part, (wall->edge_index + 1) % n))
+        random_ear (rand, part, wall->id, BF_EDGE_END, 1);
     }
   return part;
 }

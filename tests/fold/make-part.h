@@ -18,6 +18,9 @@ BfFlange *add_flange (BfPart *part, const char *id, guint edge, double length_mm
 BfFlange *
 add_lip (BfPart *part, const char *id, const char *on, double length_mm, double angle_deg);
 
+/* A flange on a flange's start side or end side. */
+BfFlange *add_ear (BfPart *part, const char *id, const char *on, BfEdgeKind edge, double length_mm);
+
 /* A tray of w × d with walls all round, ids "f0" … */
 BfPart *make_tray (double width_mm, double depth_mm, double wall_mm, double angle_deg);
 
@@ -27,3 +30,7 @@ BfPart *make_ring (guint n_sides, double circumradius_mm, double wall_mm, double
 /* A random part: base of 3 to 8 corners, or an L, walls on some edges, lips on some walls; sizes
  * such as people make. Any part of one seed is the same everywhere. */
 BfPart *make_random (guint seed);
+
+/* The random part of that seed with flanges on the sides of some of its walls, and on those again.
+ */
+BfPart *make_random_deep (guint seed);

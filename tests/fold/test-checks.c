@@ -185,15 +185,6 @@ no_relief (void)
 /* ---- kept but not folded -------------------------------------------------------------------- */
 
 static BfPart *
-on_a_side (void)
-{
-  BfPart *part = one_wall (40.0, 90.0);
-
-  add_lip (part, "ear", "front", 20.0, 90.0)->edge = BF_EDGE_START;
-  return part;
-}
-
-static BfPart *
 scored (void)
 {
   BfPart *part = one_wall (40.0, 90.0);
@@ -246,8 +237,6 @@ static const Fault faults[] = {
   { "/checks/relief-too-small", small_relief, "relief-too-small", "base:2", BF_SEVERITY_LOOK_AT,
     5.0, 3.3457961 * G_SQRT2 + 1.5 },
   { "/checks/relief-missing", no_relief, "relief-missing", "base:2", BF_SEVERITY_LOOK_AT, NAN,
-    NAN },
-  { "/checks/not-folded-yet/side", on_a_side, "not-folded-yet", "ear", BF_SEVERITY_MUST_FIX, NAN,
     NAN },
   { "/checks/not-folded-yet/score", scored, "not-folded-yet", "front", BF_SEVERITY_MUST_FIX, NAN,
     NAN },
