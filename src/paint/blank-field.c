@@ -2,9 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/blank-field.h"
 
+#include "make/drill-list.h"
+
 #define CROSS_PAST_CIRCLE_MM 1.5
 #define CENTRE_ARM_MM 3.0
-#define LARGEST_DRILL_MM 13.0
 
 BfPurpose
 bf_blank_ring_purpose (const BfFold *fold, guint ring)
@@ -14,18 +15,10 @@ bf_blank_ring_purpose (const BfFold *fold, guint ring)
   return bf_fold_ring_is_slot (fold, ring) ? BF_PURPOSE_SLOT : BF_PURPOSE_CUT_INSIDE;
 }
 
-gboolean
-bf_blank_is_drilled (const BfFold *fold, double radius_mm)
-{
-  BfCuttingWay by = fold->part->cutting.by;
-
-  return (by == BF_CUTTING_DISC || by == BF_CUTTING_SNIPS) && radius_mm * 2.0 <= LARGEST_DRILL_MM;
-}
-
 double
 bf_blank_cross_arm (double radius_mm, double unit)
 {
-  if (radius_mm * 2.0 > LARGEST_DRILL_MM)
+  if (radius_mm * 2.0 > BF_LARGEST_DRILL_MM)
     return CENTRE_ARM_MM * unit;
   return radius_mm + CROSS_PAST_CIRCLE_MM * unit;
 }

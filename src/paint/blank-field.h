@@ -8,10 +8,6 @@
 
 /* The blank's lines as something that words keep off. */
 
-/* TRUE where a hole of that radius is drilled by hand: the metal is not cut by a machine, and a
- * common drill's chuck holds the drill (13 mm, common practice). */
-gboolean bf_blank_is_drilled (const BfFold *fold, double radius_mm);
-
 /* What that ring of the blank is cut for: outside, inside or a bend's slot. */
 BfPurpose bf_blank_ring_purpose (const BfFold *fold, guint ring);
 

@@ -6,6 +6,7 @@
 
 #include "core/tolerance.h"
 #include "core/units.h"
+#include "make/drill-list.h"
 #include "paint/blank-field.h"
 
 #define NAME_ENLARGED 1.5
@@ -216,7 +217,7 @@ place_hole_notes (Placer *placer)
           !is_in_view (placer, centre))
         continue;
       size = bf_format_length (radius_mm * 2.0, placer->style->units);
-      if (bf_blank_is_drilled (placer->fold, radius_mm))
+      if (bf_is_drilled (placer->fold, radius_mm))
         /* Translators: a drill of that size, "drill 6.5 mm". */
         place_drill_note (placer, g_strdup_printf (_ ("drill %s"), size), centre, radius_mm);
       else

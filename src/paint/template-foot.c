@@ -5,7 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/units.h"
-#include "paint/blank-field.h"
+#include "make/drill-list.h"
 #include "paint/palette.h"
 #include "paint/text.h"
 
@@ -79,7 +79,7 @@ has_drill (const BfFold *fold)
       return TRUE;
   for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
     if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), NULL, &radius_mm) &&
-        bf_blank_is_drilled (fold, radius_mm))
+        bf_is_drilled (fold, radius_mm))
       return TRUE;
   return FALSE;
 }

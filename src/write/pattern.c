@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/setup-sentence.h"
+#include "make/drill-list.h"
 #include "paint/blank-field.h"
 #include "paint/blank-labels.h"
 #include "write/pattern-words.h"
@@ -98,7 +99,7 @@ add_drills (BfPattern *pattern)
       add_mark (pattern, bf_fold_relief (fold, i)->at);
   for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
     if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), &centre, &radius_mm) &&
-        bf_blank_is_drilled (fold, radius_mm))
+        bf_is_drilled (fold, radius_mm))
       add_mark (pattern, centre);
 }
 
