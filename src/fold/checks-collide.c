@@ -117,7 +117,9 @@ find_open_corner (Search *search, const BfCollision *pair, Cure *cure)
 
       if (meeting->join == BF_JOIN_OPEN || MIN (a, b) != pair->a || MAX (a, b) != pair->b)
         continue;
-      cure->fix = (BfFix){ .kind = BF_FIX_JOIN_OPEN, .id = "base", .at = meeting->at };
+      cure->fix = (BfFix){ .kind = BF_FIX_JOIN_OPEN,
+                           .id = bf_meeting_on (layout, meeting),
+                           .at = meeting->at };
       return parts_them (search, pair, &cure->fix);
     }
   return FALSE;

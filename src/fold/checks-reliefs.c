@@ -79,8 +79,8 @@ bf_checks_find_reliefs (BfFold *fold)
                         .severity = BF_SEVERITY_LOOK_AT,
                         .found = NAN,
                         .needed = NAN,
-                        .place = meeting->vertex };
-      g_autofree char *where = g_strdup_printf ("base:%u", meeting->at);
+                        .place = bf_meeting_point (fold->layout, meeting, meeting->vertex) };
+      g_autofree char *where = bf_meeting_where (fold->layout, meeting);
 
       if (meeting->asked == NULL || meeting->asked->relief != BF_RELIEF_NONE)
         continue;

@@ -31,13 +31,14 @@ check_flange (BfFold *fold, guint i)
 static void
 check_join (BfFold *fold, const BfMeeting *meeting)
 {
-  g_autofree char *where = g_strdup_printf ("base:%u", meeting->at);
+  g_autofree char *where = bf_meeting_where (fold->layout, meeting);
+  BfVec2 place = bf_meeting_point (fold->layout, meeting, meeting->vertex);
 
   if (meeting->join == BF_JOIN_TAB)
-    add (fold, BF_SEVERITY_LOOK_AT, where, meeting->vertex,
+    add (fold, BF_SEVERITY_LOOK_AT, where, place,
          _ ("This version does not draw joining tabs: the corner is left open."));
   if (meeting->join == BF_JOIN_FOLDED)
-    add (fold, BF_SEVERITY_LOOK_AT, where, meeting->vertex,
+    add (fold, BF_SEVERITY_LOOK_AT, where, place,
          _ ("This version does not draw folded corners: the corner is left open."));
 }
 

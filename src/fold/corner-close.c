@@ -38,6 +38,16 @@ bf_corner_turn_plane (const BfLayout *layout,
       plane.normal.z = -plane.normal.z;
       plane.through.z = -layout->thickness_mm - plane.through.z;
     }
+  if (meeting->face >= 0)
+    {
+      const BfPose *pose = &layout->flaps[meeting->face].pose;
+
+      plane.normal = bf_vec3_along (bf_pose_vector (pose, bf_vec2 (plane.normal.x, plane.normal.y)),
+                                    pose->m, plane.normal.z);
+      plane.through =
+          bf_vec3_along (bf_pose_point (pose, bf_vec2 (plane.through.x, plane.through.y)), pose->m,
+                         plane.through.z);
+    }
   return plane;
 }
 

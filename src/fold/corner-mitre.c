@@ -65,9 +65,9 @@ static void
 mitre_inside (BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name)
 {
   bf_corner_keep_from_upright_plane (layout, meeting, flap, name, meeting->outer_vertex);
-  bf_side_keep_beyond_line (flap, name,
-                            (BfFlatLine){ bf_corner_towards (meeting, name), meeting->outer_vertex,
-                                          meeting->gap_mm / 2.0 });
+  bf_side_keep_beyond_line (
+      flap, name,
+      bf_corner_line (layout, meeting, name, meeting->outer_vertex, meeting->gap_mm / 2.0));
 }
 
 void

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "fold/layout.h"
+#include "fold/side.h"
 
 /* What the rules of a corner have in common. Private to the files named corner-…: a meeting's two
  * flanges are told apart by the side that they meet with (end: the flange before the corner). */
@@ -61,8 +62,8 @@ typedef struct
   double off_mm;
 } BfCornerPlane;
 
-/* The plane as it lies for the side's wall, given as if that were turned up; and c of its
- * normal · x = c. */
+/* The plane as it lies in space for the side's wall, given in the meeting's face as if that lay
+ * flat and the wall were turned up; and c of its normal · x = c. */
 BfCornerPlane bf_corner_turn_plane (const BfLayout *layout,
                                     const BfMeeting *meeting,
                                     BfSideName name,
@@ -73,6 +74,11 @@ double bf_corner_plane_c (const BfCornerPlane *plane);
  * it. */
 void bf_corner_keep_from_upright_plane (
     BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name, BfVec2 through);
+
+/* A line of the meeting's face through a point of it, along the corner's bisector, with the side of
+ * it that is kept to the side's flange; as it lies in the blank. */
+BfFlatLine bf_corner_line (
+    const BfLayout *layout, const BfMeeting *meeting, BfSideName name, BfVec2 through, double c_mm);
 
 /* The unit normal of the corner's bisector that points to the flange of that side. */
 BfVec2 bf_corner_towards (const BfMeeting *meeting, BfSideName name);

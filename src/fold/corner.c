@@ -96,6 +96,31 @@ fill_outer_vertex (const BfLayout *layout, BfMeeting *meeting)
     meeting->outer_vertex = meeting->vertex;
 }
 
+BfVec2
+bf_meeting_point (const BfLayout *layout, const BfMeeting *meeting, BfVec2 p)
+{
+  return meeting->face < 0 ? p : bf_flap_to_blank (&layout->flaps[meeting->face], p.x, p.y);
+}
+
+BfVec2
+bf_meeting_vector (const BfLayout *layout, const BfMeeting *meeting, BfVec2 v)
+{
+  return meeting->face < 0 ? v : bf_flap_vector_to_blank (&layout->flaps[meeting->face], v);
+}
+
+const char *
+bf_meeting_on (const BfLayout *layout, const BfMeeting *meeting)
+{
+  return meeting->face < 0 ? "base" : layout->flaps[meeting->face].flange->id;
+}
+
+char *
+bf_meeting_where (const BfLayout *layout, const BfMeeting *meeting)
+{
+  return g_strdup_printf ("%s:%u", bf_meeting_on (layout, meeting), meeting->at);
+}
+
+/* Everything but whose corner it is, and which flaps meet there. */
 static void
 fill_meeting (const BfLayout *layout, BfMeeting *meeting)
 {
@@ -104,15 +129,54 @@ fill_meeting (const BfLayout *layout, BfMeeting *meeting)
   double exterior =
       atan2 (bf_vec2_cross (a->edge_e, b->edge_e), bf_vec2_dot (a->edge_e, b->edge_e));
 
-  meeting->asked = bf_part_find_corner (layout->part, "base", meeting->at);
+  if (meeting->face >= 0) /* u and w run the other way round */
+    exterior = -exterior;
+  meeting->asked = bf_part_find_corner (layout->part, bf_meeting_on (layout, meeting), meeting->at);
   meeting->join = bf_part_resolve_join (layout->part, meeting->asked);
   meeting->gap_mm = bf_part_resolve_gap_mm (layout->part, meeting->asked);
   meeting->interior_rad = G_PI - exterior;
-  meeting->vertex = bf_part_point (layout->part, meeting->at);
+  meeting->vertex = b->edge_start;
   meeting->before_in = bf_vec2_scale (a->edge_e, -1.0);
   meeting->after_in = b->edge_e;
   fill_crossings (layout, meeting);
   fill_outer_vertex (layout, meeting);
+}
+
+/* The flap that stands last before the corner, or first after it, or NULL. */
+static const BfFlap *
+nearest (const GPtrArray *edge, BfSideName name)
+{
+  const BfFlap *flap;
+
+  if (edge == NULL || edge->len == 0)
+    return NULL;
+  flap = g_ptr_array_index (edge, name == BF_SIDE_END ? edge->len - 1 : 0);
+  return flap->placed ? flap : NULL;
+}
+
+/* Takes down the corner if flanges of both its edges meet there. */
+static void
+find_meeting (BfLayout *layout, BfMeeting meeting, const GPtrArray *before, const GPtrArray *after)
+{
+  const BfFlap *a = nearest (before, BF_SIDE_END), *b = nearest (after, BF_SIDE_START);
+  BfVec2 end;
+
+  if (a == NULL || b == NULL)
+    return;
+  end = bf_vec2_along (a->edge_start, a->edge_e, a->edge_length_mm);
+  if (bf_vec2_distance (end, b->edge_start) > BF_TOLERANCE_SIZE_MM)
+    return; /* a flange on a bent side need not reach the corner */
+  meeting.before = (int)(a - layout->flaps);
+  meeting.after = (int)(b - layout->flaps);
+  fill_meeting (layout, &meeting);
+  if (stands_clear (layout, &meeting, BF_SIDE_END) ||
+      stands_clear (layout, &meeting, BF_SIDE_START))
+    return;
+  bf_meeting_flap (layout, &meeting, BF_SIDE_END)->sides[BF_SIDE_END].meeting =
+      (int)layout->meetings->len;
+  bf_meeting_flap (layout, &meeting, BF_SIDE_START)->sides[BF_SIDE_START].meeting =
+      (int)layout->meetings->len;
+  g_array_append_val (layout->meetings, meeting);
 }
 
 void
@@ -121,24 +185,19 @@ bf_corners_find (BfLayout *layout)
   guint n = bf_part_n_points (layout->part);
 
   for (guint i = 0; i < n; i++)
-    {
-      GPtrArray *before = layout->base_edges[(i + n - 1) % n], *after = layout->base_edges[i];
-      BfMeeting meeting = { .at = i };
+    find_meeting (layout, (BfMeeting){ .face = -1, .at = i }, layout->base_edges[(i + n - 1) % n],
+                  layout->base_edges[i]);
+}
 
-      if (before->len == 0 || after->len == 0)
-        continue;
-      meeting.before = (int)((BfFlap *)g_ptr_array_index (before, before->len - 1) - layout->flaps);
-      meeting.after = (int)((BfFlap *)g_ptr_array_index (after, 0) - layout->flaps);
-      fill_meeting (layout, &meeting);
-      if (stands_clear (layout, &meeting, BF_SIDE_END) ||
-          stands_clear (layout, &meeting, BF_SIDE_START))
-        continue;
-      bf_meeting_flap (layout, &meeting, BF_SIDE_END)->sides[BF_SIDE_END].meeting =
-          (int)layout->meetings->len;
-      bf_meeting_flap (layout, &meeting, BF_SIDE_START)->sides[BF_SIDE_START].meeting =
-          (int)layout->meetings->len;
-      g_array_append_val (layout->meetings, meeting);
-    }
+void
+bf_corners_find_on (BfLayout *layout, const BfFlap *flap)
+{
+  int face = (int)(flap - layout->flaps);
+
+  find_meeting (layout, (BfMeeting){ .face = face, .at = 0 }, flap->on_side[BF_SIDE_START],
+                flap->on_tip);
+  find_meeting (layout, (BfMeeting){ .face = face, .at = 1 }, flap->on_tip,
+                flap->on_side[BF_SIDE_END]);
 }
 
 static void

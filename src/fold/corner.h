@@ -4,11 +4,14 @@
 
 #include "fold/layout.h"
 
-/* What flanges that meet at a corner of the base do to each other. */
+/* What flanges that meet at a corner of the base, or of another flange, do to each other. */
 
 /* Finds the corners of the base at which flanges of both edges meet, and fills
  * layout->meetings. The flaps on the base are placed. */
 void bf_corners_find (BfLayout *layout);
+
+/* The same of a flap's two corners, at its tip; what it carries is placed. */
+void bf_corners_find_on (BfLayout *layout, const BfFlap *flap);
 
 /* FALSE at an inside corner, and where the two edges run on in one line. */
 gboolean bf_corner_is_convex (const BfMeeting *meeting);

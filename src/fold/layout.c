@@ -244,7 +244,12 @@ for_each_child (BfLayout *layout, const BfFlap *flap, FlapFunc func)
 static void
 unfold_children (BfLayout *layout, const BfFlap *flap)
 {
+  guint first = layout->meetings->len;
+
   for_each_child (layout, flap, place_child);
+  bf_corners_find_on (layout, flap);
+  for (guint i = first; i < layout->meetings->len; i++)
+    bf_corner_trim (layout, bf_layout_meeting (layout, i));
   for_each_child (layout, flap, settle_child);
 }
 

@@ -37,7 +37,7 @@ typedef struct
   gboolean own;         /* the side has an inset or a taper of its own */
   gboolean bare_beside; /* the parent's metal goes on beside the zone: an end relief */
   gboolean at_root;     /* and that metal is the parent's own bend */
-  int meeting;          /* index of the corner where it meets another flap of the base, or −1 */
+  int meeting;          /* index of the corner where it meets a flap of the next edge, or −1 */
 } BfSide;
 
 typedef struct
@@ -73,16 +73,18 @@ typedef struct
   gboolean placed; /* its edge exists, so that it can be drawn */
 } BfFlap;
 
-/* A corner of the base at which flanges of both edges meet. */
+/* A corner of a face at which flanges of both edges meet. Its points and directions are in the
+ * face's own coordinates: the blank's for the base, a flap's u and w for a flap. */
 typedef struct
 {
-  guint at;
+  int face; /* the flap whose corner it is; −1 for the base */
+  guint at; /* the base's point; on a flap 0 where its start meets its tip, 1 where that ends */
   int before, after;     /* flap indices */
   const BfCorner *asked; /* or NULL */
   BfJoin join;
   double gap_mm;
   double interior_rad;
-  BfVec2 vertex, before_in, after_in; /* in the blank; unit vectors along the edges, from it */
+  BfVec2 vertex, before_in, after_in; /* unit vectors along the edges, from it */
   BfVec2 outer_vertex;                /* the vertex counted outside, whatever the part's measure */
   gboolean has_crossing;
   BfVec2 tangent_crossing; /* P */
@@ -128,6 +130,15 @@ bf_layout_meeting (const BfLayout *layout, guint i)
 {
   return &g_array_index (layout->meetings, BfMeeting, i);
 }
+
+/* A point of a meeting's face in the blank, and a direction of it. */
+BfVec2 bf_meeting_point (const BfLayout *layout, const BfMeeting *meeting, BfVec2 p);
+BfVec2 bf_meeting_vector (const BfLayout *layout, const BfMeeting *meeting, BfVec2 v);
+
+/* Whose corner it is: "base" or the flange's id; and how a check names it: "base:2", "front:1".
+ * Returns: (transfer full) the latter. */
+const char *bf_meeting_on (const BfLayout *layout, const BfMeeting *meeting);
+char *bf_meeting_where (const BfLayout *layout, const BfMeeting *meeting) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The index of the flap of that id, or −1. */
 int bf_layout_find_flap (const BfLayout *layout, const char *id);

@@ -28,6 +28,45 @@ index_of (const Walk *walk, const BfFlap *flap)
   return flap == NULL ? -1 : (int)(flap - walk->layout->flaps);
 }
 
+static gboolean
+has_step (const BfFlap *flap, BfSideName name)
+{
+  return flap->sides[name].bare_beside && !flap->sides[name].at_root;
+}
+
+/* A flange that stands flush with a corner whose bare edge leans away: the slit beside its bend
+ * opens through that edge, short of the vertex. */
+static gboolean
+opens_through_neighbour (const Walk *walk, const BfFlap *flap, BfSideName name)
+{
+  return walk->whole && has_step (flap, name) && flap->sides[name].zone_mm < BF_OUTLINE_SLIT_MM;
+}
+
+static gboolean
+end_is_opened (const Walk *walk, const BfStretch *stretch, BfSideName name)
+{
+  const BfFlap *flap = bf_stretch_outermost (stretch, name);
+  return flap != NULL && opens_through_neighbour (walk, flap, name);
+}
+
+static void
+emit_opened_corner (Walk *walk,
+                    const BfStretch *neighbour,
+                    const BfStretch *stretch,
+                    BfSideName name)
+{
+  double u = name == BF_SIDE_START ? stretch->from_u - BF_OUTLINE_SLIT_MM
+                                   : stretch->to_u + BF_OUTLINE_SLIT_MM;
+  BfVec2 at = bf_stretch_point (stretch, u, 0.0);
+  double rise = bf_vec2_dot (stretch->n, neighbour->n);
+
+  /* Straight in from the drawn edge's line until the neighbour edge is met. */
+  if (fabs (rise) > BF_TOLERANCE_SIZE_MM)
+    at = bf_vec2_along (at, stretch->n,
+                        -bf_vec2_dot (bf_vec2_sub (at, neighbour->origin), neighbour->n) / rise);
+  emit (walk, at);
+}
+
 /* Where the metal of one stretch of a face (NULL: the base) meets that of the next: finished, if
  * that is asked. */
 static void
@@ -37,7 +76,11 @@ emit_corner (Walk *walk, const BfFlap *face, const BfStretch *before, const BfSt
       bf_free_corner_at (walk->layout, index_of (walk, face), after->corner);
   BfVec2 corner;
 
-  if (finish != NULL)
+  if (end_is_opened (walk, before, BF_SIDE_END))
+    emit_opened_corner (walk, after, before, BF_SIDE_END);
+  else if (end_is_opened (walk, after, BF_SIDE_START))
+    emit_opened_corner (walk, before, after, BF_SIDE_START);
+  else if (finish != NULL)
     {
       bf_ring_add (walk->ring, finish->from, finish->bulge);
       emit (walk, finish->to);
@@ -51,15 +94,6 @@ emit_corner (Walk *walk, const BfFlap *face, const BfStretch *before, const BfSt
       emit (walk, bf_vec2_along (vertex, before->n, -bf_stretch_offset (before, BF_SIDE_END)));
       emit (walk, bf_vec2_along (vertex, after->n, -bf_stretch_offset (after, BF_SIDE_START)));
     }
-}
-
-/* A flange that stands flush with a corner whose bare edge leans away: the slit beside its bend
- * opens through that edge, short of the vertex. */
-static gboolean
-opens_through_neighbour (const Walk *walk, const BfFlap *flap, BfSideName name)
-{
-  return walk->whole && flap->parent < 0 && flap->sides[name].bare_beside &&
-         flap->sides[name].zone_mm < BF_OUTLINE_SLIT_MM;
 }
 
 /* The step from the drawn edge in to the flap's tangent, or back out. */
@@ -77,12 +111,6 @@ emit_step (Walk *walk, const BfStretch *stretch, const BfFlap *flap, BfSideName 
   emit (walk, tangent);
   if (name == BF_SIDE_END && !opened)
     emit (walk, drawn);
-}
-
-static gboolean
-has_step (const BfFlap *flap, BfSideName name)
-{
-  return flap->sides[name].bare_beside && !flap->sides[name].at_root;
 }
 
 static void
@@ -170,30 +198,6 @@ walk_flap (Walk *walk, const BfFlap *flap)
 
 /* ---- the base ------------------------------------------------------------------------------ */
 
-static gboolean
-end_is_opened (const Walk *walk, const BfStretch *stretch, BfSideName name)
-{
-  const BfFlap *flap = bf_stretch_outermost (stretch, name);
-  return flap != NULL && opens_through_neighbour (walk, flap, name);
-}
-
-static void
-emit_opened_corner (Walk *walk,
-                    const BfStretch *neighbour,
-                    const BfStretch *stretch,
-                    BfSideName name)
-{
-  double u = name == BF_SIDE_START ? -BF_OUTLINE_SLIT_MM : stretch->to_u + BF_OUTLINE_SLIT_MM;
-  BfVec2 at = bf_stretch_point (stretch, u, 0.0);
-  double rise = bf_vec2_dot (stretch->n, neighbour->n);
-
-  /* Straight in from the drawn edge's line until the neighbour edge is met. */
-  if (fabs (rise) > BF_TOLERANCE_SIZE_MM)
-    at = bf_vec2_along (at, stretch->n,
-                        -bf_vec2_dot (bf_vec2_sub (at, neighbour->origin), neighbour->n) / rise);
-  emit (walk, at);
-}
-
 static void
 walk_base (Walk *walk)
 {
@@ -205,12 +209,7 @@ walk_base (Walk *walk)
       const BfStretch *before = &g_array_index (stretches, BfStretch, (i + n - 1) % n);
       const BfStretch *after = &g_array_index (stretches, BfStretch, i);
 
-      if (end_is_opened (walk, before, BF_SIDE_END))
-        emit_opened_corner (walk, after, before, BF_SIDE_END);
-      else if (end_is_opened (walk, after, BF_SIDE_START))
-        emit_opened_corner (walk, before, after, BF_SIDE_START);
-      else
-        emit_corner (walk, NULL, before, after);
+      emit_corner (walk, NULL, before, after);
       walk_stretch (walk, after);
     }
 }

@@ -47,7 +47,7 @@ must_go (const BfLayout *layout, const BfMeeting *meeting, BfVec2 *points)
   guint n = 0;
 
   if (meeting->has_crossing)
-    points[n++] = meeting->tangent_crossing;
+    points[n++] = bf_meeting_point (layout, meeting, meeting->tangent_crossing);
   for (int i = 0; i < 2; i++)
     {
       BfSideName name = i == 0 ? BF_SIDE_END : BF_SIDE_START;
@@ -63,18 +63,30 @@ must_go (const BfLayout *layout, const BfMeeting *meeting, BfVec2 *points)
   return n;
 }
 
-static void
-place_round (const BfMeeting *meeting, const BfVec2 *points, guint n, BfRelief *relief)
+/* Where the two bend lines cross in the blank; the vertex where they do not. */
+static BfVec2
+bends_cross_at (const BfLayout *layout, const BfMeeting *meeting)
 {
-  BfVec2 centre;
+  return bf_meeting_point (layout, meeting,
+                           meeting->has_crossing ? meeting->bend_crossing : meeting->vertex);
+}
+
+static void
+place_round (const BfLayout *layout,
+             const BfMeeting *meeting,
+             const BfVec2 *points,
+             guint n,
+             BfRelief *relief)
+{
+  BfVec2 centre, crossing = bends_cross_at (layout, meeting);
   double smallest = bf_smallest_circle (points, n, &centre), radius = 0.0;
 
   for (guint i = 0; i < n; i++)
-    radius = MAX (radius, bf_vec2_distance (points[i], meeting->bend_crossing));
+    radius = MAX (radius, bf_vec2_distance (points[i], crossing));
   if (!meeting->has_crossing || radius > OFF_CENTRE_MAX * smallest)
     radius = smallest;
   else
-    centre = meeting->bend_crossing;
+    centre = crossing;
   relief->at = centre;
   relief->need_mm = 2.0 * radius;
 }
@@ -141,10 +153,10 @@ make_square (const BfLayout *layout,
              guint n,
              BfRelief *relief)
 {
-  BfVec2 x = layout->flaps[meeting->before].edge_e, y = { -x.y, x.x };
+  BfVec2 x = layout->flaps[meeting->before].flat_e, y = { -x.y, x.x };
   double half = 0.0;
 
-  relief->at = meeting->has_crossing ? meeting->bend_crossing : meeting->vertex;
+  relief->at = bends_cross_at (layout, meeting);
   for (guint i = 0; i < n; i++)
     {
       BfVec2 d = bf_vec2_sub (points[i], relief->at);
@@ -168,13 +180,13 @@ add_corner (const BfLayout *layout, const BfMeeting *meeting, GArray *reliefs)
   if (shape == BF_RELIEF_NONE)
     return;
   n = must_go (layout, meeting, points);
-  relief.where = g_strdup_printf ("base:%u", meeting->at);
+  relief.where = bf_meeting_where (layout, meeting);
   relief.shape = shape == BF_RELIEF_SQUARE ? BF_RELIEF_SQUARE : BF_RELIEF_ROUND;
   if (relief.shape == BF_RELIEF_SQUARE)
     make_square (layout, meeting, points, n, &relief);
   else
     {
-      place_round (meeting, points, n, &relief);
+      place_round (layout, meeting, points, n, &relief);
       size_round (layout->part, meeting->asked, &relief);
     }
   g_array_append_val (reliefs, relief);

@@ -183,6 +183,7 @@ random_ear (GRand *rand, BfPart *part, const char *on, BfEdgeKind edge, guint de
 {
   g_autofree char *id = g_strdup_printf ("%s-%u", on, (guint)edge);
   BfFlange *ear = add_ear (part, id, on, edge, between (rand, 12.0, 25.0));
+  BfEdgeKind away = edge == BF_EDGE_START ? BF_EDGE_END : BF_EDGE_START; /* from the base */
 
   ear->angle_deg = between (rand, 20.0, 110.0);
   ear->turn = g_rand_boolean (rand) ? BF_TURN_UP : BF_TURN_DOWN;
@@ -193,8 +194,7 @@ random_ear (GRand *rand, BfPart *part, const char *on, BfEdgeKind edge, guint de
   if (g_rand_int_range (rand, 0, 4) == 0)
     ear->end_taper_deg = between (rand, 0.0, 20.0);
   if (depth < 3 && g_rand_int_range (rand, 0, 2) == 0)
-    random_ear (rand, part, id, (BfEdgeKind)g_rand_int_range (rand, BF_EDGE_TIP, BF_EDGE_END + 1),
-                depth + 1);
+    random_ear (rand, part, id, g_rand_boolean (rand) ? BF_EDGE_TIP : away, depth + 1);
 }
 
 static gboolean

@@ -138,6 +138,81 @@ test_depth (void)
                                   1e-6);
 }
 
+/* ---- corners of a flange ------------------------------------------------------------------- */
+
+/* The face's nearest edge to where the other's inside plane stands: a wall of 90° on a wall of 90°.
+ */
+static double
+least_gap_mm (const BfFold *fold, const char *id, BfVec3 through, BfVec3 normal)
+{
+  const BfFace *face = find_face (fold, id);
+  double least = G_MAXDOUBLE;
+
+  for (guint i = 0; i < bf_ring_size (face->outline); i++)
+    {
+      BfVec3 p = bf_fold_place (fold, bf_fold_bend (fold, (guint)face->bend)->face,
+                                bf_ring_vertex (face->outline, i)->p);
+
+      least = MIN (least, bf_vec3_dot (normal, bf_vec3_sub (p, through)));
+    }
+  return least;
+}
+
+/* A lip and an ear that meet at the wall's corner close as walls do at a base's: half the gap's
+ * share each, a relief where their bends meet, a seam. */
+static void
+test_meeting (void)
+{
+  for (guint i = 0; i < 2; i++)
+    {
+      g_autoptr (BfPart) part = bracket ();
+      g_autoptr (BfFold) fold = NULL;
+      const char *where = i == 0 ? "front:0" : "front:1";
+      const BfSeam *seam;
+
+      add_ear (part, "ear", "front", sides[i], 20.0);
+      add_lip (part, "lip", "front", 20.0, 90.0);
+      fold = bf_fold (part);
+      g_assert_cmpuint (bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX), ==, 0);
+      g_assert_nonnull (find_relief (fold, where, 0));
+      g_assert_cmpint (find_relief (fold, where, 0)->kind, ==, BF_RELIEF_KIND_CORNER);
+      g_assert_cmpuint (fold->seams->len, ==, 1);
+      seam = bf_fold_seam (fold, 0);
+      g_assert_cmpstr (seam->before, ==, i == 0 ? "ear" : "lip");
+      g_assert_cmpfloat_with_epsilon (seam->gap_mm, 0.5, HAND_MM);
+      g_assert_cmpfloat_with_epsilon (seam->length_mm, 17.0, HAND_MM);
+      /* The lip's inside lies 37 above the base's, the ear's inside 1.5 in: each stays √2/4 off
+       * that line (the corner's 0.5 over two, by the sine of half a right angle). */
+      g_assert_cmpfloat_with_epsilon (
+          least_gap_mm (fold, "ear", bf_vec3 (0.0, 0.0, 37.0), bf_vec3 (0.0, 0.0, -1.0)),
+          0.25 * G_SQRT2, HAND_MM);
+      g_assert_cmpfloat_with_epsilon (least_gap_mm (fold, "lip",
+                                                    bf_vec3 (i == 0 ? 1.5 : 198.5, 0.0, 0.0),
+                                                    bf_vec3 (i == 0 ? 1.0 : -1.0, 0.0, 0.0)),
+                                      0.25 * G_SQRT2, HAND_MM);
+    }
+}
+
+/* What is asked at a flange's corner is heeded where two flanges meet there. */
+static void
+test_meeting_asked (void)
+{
+  g_autoptr (BfPart) part = bracket ();
+  g_autoptr (BfFold) fold = NULL;
+  BfCorner *corner = bf_corner_new ("front", 1);
+
+  add_ear (part, "ear", "front", BF_EDGE_END, 20.0);
+  add_lip (part, "lip", "front", 20.0, 90.0);
+  corner->gap_mm = 1.25;
+  corner->relief = BF_RELIEF_NONE;
+  g_ptr_array_add (part->corners, corner);
+  fold = bf_fold (part);
+  g_assert_cmpfloat_with_epsilon (bf_fold_seam (fold, 0)->gap_mm, 1.25, HAND_MM);
+  g_assert_null (find_relief (fold, "front:1", 0));
+  g_assert_nonnull (find_check (fold, "relief-missing", "front:1"));
+  g_assert_null (find_check (fold, "corner-not-heeded", NULL));
+}
+
 /* ---- leaning sides -------------------------------------------------------------------------- */
 
 /* On a side that leans by 20° the ear's bend lies along it; the zone ends where its tangent meets
@@ -258,9 +333,8 @@ check_other_ways (const BfPart *part, const BfFold *fold)
   g_autoptr (BfFold) other = bf_fold (mirrored), again = NULL;
   guint n = reversed->flanges->len;
 
-  /* Metal that is wanted twice is pieced together on a grid. */
-  g_assert_cmpfloat_with_epsilon (fold->blank.area_mm2, other->blank.area_mm2,
-                                  is_sound (fold) ? 1e-5 : 1e-2);
+  if (is_sound (fold)) /* else it is pieced together on a grid */
+    g_assert_cmpfloat_with_epsilon (fold->blank.area_mm2, other->blank.area_mm2, 1e-5);
   g_assert_cmpfloat_with_epsilon (fold->formed.volume_mm3, other->formed.volume_mm3, 1e-5);
   for (guint i = 0; i < n / 2; i++)
     {
@@ -299,7 +373,7 @@ test_random (void)
     }
   g_test_message ("%u of %u parts are sound", n_sound, n_ears);
   g_assert_cmpuint (n_ears, >, N_PARTS / 3);
-  g_assert_cmpuint (n_sound, >, n_ears / 6);
+  g_assert_cmpuint (n_sound, >, n_ears / 3);
 }
 
 int
@@ -310,6 +384,8 @@ main (int argc, char **argv)
   g_test_add_func ("/side-flanges/formed", test_formed);
   g_test_add_func ("/side-flanges/root-relief", test_root_relief);
   g_test_add_func ("/side-flanges/depth", test_depth);
+  g_test_add_func ("/side-flanges/meeting", test_meeting);
+  g_test_add_func ("/side-flanges/meeting-asked", test_meeting_asked);
   g_test_add_func ("/side-flanges/taper", test_taper);
   g_test_add_func ("/side-flanges/too-narrow", test_too_narrow);
   g_test_add_func ("/side-flanges/random", test_random);
