@@ -38,16 +38,6 @@ bf_corner_turn_plane (const BfLayout *layout,
       plane.normal.z = -plane.normal.z;
       plane.through.z = -layout->thickness_mm - plane.through.z;
     }
-  if (meeting->face >= 0)
-    {
-      const BfPose *pose = &layout->flaps[meeting->face].pose;
-
-      plane.normal = bf_vec3_along (bf_pose_vector (pose, bf_vec2 (plane.normal.x, plane.normal.y)),
-                                    pose->m, plane.normal.z);
-      plane.through =
-          bf_vec3_along (bf_pose_point (pose, bf_vec2 (plane.through.x, plane.through.y)), pose->m,
-                         plane.through.z);
-    }
   return plane;
 }
 
@@ -109,14 +99,52 @@ trim_at_inside_line (BfLayout *layout, const BfMeeting *meeting, BfSideName name
     }
 }
 
+/* In the flat, a hem and its neighbour share the metal along the corner's bisector: the leaf, which
+ * lies inward once it is folded, needs no more at an obtuse corner. */
+static void
+share_flat (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  if (meeting->has_crossing)
+    bf_side_keep_flat_beyond_line (bf_meeting_flap (layout, meeting, name), name,
+                                   (BfFlatLine){ bf_corner_towards (meeting, name),
+                                                 meeting->bend_crossing, meeting->gap_mm / 2.0 });
+}
+
+/* A hem beside a wall that is none: its leaf stays behind the wall's inside plane on both faces,
+ * with the gap, and its bend before the wall's bend; a wall that leans in stands over that too. The
+ * wall runs on past the hem's end, so that there is nothing to cover: all joins are one. */
+static void
+trim_hem (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
+{
+  BfFlap *flap = bf_meeting_flap (layout, meeting, name);
+  const BfFlap *wall = bf_meeting_flap (layout, meeting, bf_other_side (name));
+  BfVec2 root = bf_vec2_along (meeting->vertex, wall->edge_n, -wall->sums.setback_mm);
+  BfInsidePlane its;
+  BfCornerPlane plane, upright = { bf_vec3 (-wall->edge_n.x, -wall->edge_n.y, 0.0),
+                                   bf_vec3 (root.x, root.y, 0.0), 0.0 };
+
+  bf_inside_plane (layout, meeting, bf_other_side (name), &its);
+  plane = bf_corner_turn_plane (layout, meeting, name,
+                                (BfCornerPlane){ its.normal, its.point, meeting->gap_mm });
+  bf_side_keep_flat_beyond_plane (layout, flap, name, plane.normal, bf_corner_plane_c (&plane));
+  if (its.normal.z < 0.0)
+    bf_side_keep_zone_beyond_plane (layout, flap, name, plane.normal, bf_corner_plane_c (&plane));
+  upright = bf_corner_turn_plane (layout, meeting, name, upright);
+  bf_side_keep_zone_beyond_plane (layout, flap, name, upright.normal, bf_corner_plane_c (&upright));
+}
+
 void
 bf_corner_close (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 {
   BfFlap *flap = bf_meeting_flap (layout, meeting, name);
   const BfFlap *other = bf_meeting_flap (layout, meeting, bf_other_side (name));
 
+  if (meeting->join != BF_JOIN_UNTRIMMED && (is_hem (flap) || is_hem (other)))
+    share_flat (layout, meeting, name);
   if (is_hem (flap) && is_hem (other) && meeting->has_crossing)
     bf_corner_keep_from_upright_plane (layout, meeting, flap, name, meeting->tangent_crossing);
+  else if (is_hem (flap) && meeting->join != BF_JOIN_UNTRIMMED)
+    trim_hem (layout, meeting, name);
   else if (!is_hem (other) && meeting->join != BF_JOIN_UNTRIMMED)
     trim_at_inside_line (layout, meeting, name);
   else if (!flap->sides[name].own)

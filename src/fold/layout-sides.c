@@ -55,6 +55,9 @@ keep_off_bare_edge (
   /* Inside the drawn line the end relief parts the zone from the base, not this cut. */
   limit = MAX (limit, room / (inward * bf_vec2_dot (outward, flap->edge_e)));
   side->zone_limit_mm = MAX (limit, bf_side_at (side, 0.0));
+  /* Where the bare edge leans away, what the flange could gain is metal that the base has beside
+   * it, as far as its drawn edge: it ends square. */
+  bf_side_add_flat (side, side->zone_limit_mm, 0.0);
 }
 
 /* A flange beside a bare line that leaves its edge's end along `beside` (in the parent's own
@@ -106,16 +109,6 @@ root_q (const BfFlap *parent, const BfFlap *flap)
   return flap->flange->edge == BF_EDGE_START ? u : parent->edge_length_mm - u;
 }
 
-/* Where metal goes on beside the parent's bend, what hangs on the parent's side there begins clear
- * of that metal's drawn edge: so far from the parent's root, along the flap's edge. */
-static double
-root_room_mm (const BfLayout *layout, const BfFlap *parent, const BfFlap *flap)
-{
-  double room = MAX (bf_part_resolve_gap_mm (layout->part, NULL), BARE_EDGE_ROOM_MM);
-
-  return (room + parent->sums.setback_mm - parent->sums.allowance_mm) / fabs (flap->edge_e.y);
-}
-
 /* A flange on a side that begins at its parent's root has the parent's own bend beside it. */
 static void
 settle_root (const BfLayout *layout, BfFlap *flap, BfSideName name)
@@ -126,16 +119,7 @@ settle_root (const BfLayout *layout, BfFlap *flap, BfSideName name)
   double end = name == BF_SIDE_START ? 0.0 : flap->edge_length_mm;
   double at_w = flap->edge_start.y + flap->edge_e.y * end;
 
-  if (at_w > BF_TOLERANCE_SIZE_MM)
-    return;
-  if (parent->sides[on].bare_beside)
-    {
-      double room = root_room_mm (layout, parent, flap);
-
-      bf_side_add (side, room, 0.0);
-      side->bare_beside |= room > side->zone_limit_mm + 2.0 * BF_OUTLINE_SLIT_MM;
-    }
-  if (side->bare_beside)
+  if (side->bare_beside || at_w > BF_TOLERANCE_SIZE_MM)
     return;
   side->at_root = parent->sides[on].zone_mm < root_q (parent, flap) - BF_OUTLINE_SLIT_MM;
   side->bare_beside = side->at_root;

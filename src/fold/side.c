@@ -20,6 +20,12 @@ bf_side_add (BfSide *side, double at_mm, double lean)
   add_trim (side, (BfTrim){ at_mm, lean, TRUE });
 }
 
+void
+bf_side_add_flat (BfSide *side, double at_mm, double lean)
+{
+  add_trim (side, (BfTrim){ at_mm, lean, FALSE });
+}
+
 double
 bf_side_at (const BfSide *side, double w_mm)
 {
@@ -158,17 +164,23 @@ bf_side_keep_zone_beyond_plane (
 }
 
 void
-bf_side_keep_beyond_plane (
+bf_side_keep_flat_beyond_plane (
     const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec3 normal, double c_mm)
 {
   double along_m = bf_vec3_dot (normal, flap->pose.m);
   double other_face = MIN (0.0, -along_m * layout->thickness_mm), per_q;
   BfVec3 end;
 
-  if (!plane_grows (flap, name, normal, &per_q, &end))
-    return;
-  add_trim (&flap->sides[name], (BfTrim){ (c_mm - bf_vec3_dot (normal, end) - other_face) / per_q,
-                                          -bf_vec3_dot (normal, flap->pose.d) / per_q, FALSE });
+  if (plane_grows (flap, name, normal, &per_q, &end))
+    bf_side_add_flat (&flap->sides[name], (c_mm - bf_vec3_dot (normal, end) - other_face) / per_q,
+                      -bf_vec3_dot (normal, flap->pose.d) / per_q);
+}
+
+void
+bf_side_keep_beyond_plane (
+    const BfLayout *layout, BfFlap *flap, BfSideName name, BfVec3 normal, double c_mm)
+{
+  bf_side_keep_flat_beyond_plane (layout, flap, name, normal, c_mm);
   bf_side_keep_zone_beyond_plane (layout, flap, name, normal, c_mm);
 }
 
