@@ -19,14 +19,24 @@ bf_corner_towards (const BfMeeting *meeting, BfSideName name)
   return bf_vec2_dot (k, in) < 0.0 ? bf_vec2_scale (k, -1.0) : k;
 }
 
+BfFlatLine
+bf_corner_line (
+    const BfLayout *layout, const BfMeeting *meeting, BfSideName name, BfVec2 through, double c_mm)
+{
+  return (BfFlatLine){ bf_meeting_vector (layout, meeting, bf_corner_towards (meeting, name)),
+                       bf_meeting_point (layout, meeting, through), c_mm };
+}
+
 void
 bf_corner_keep_from_upright_plane (
     BfLayout *layout, const BfMeeting *meeting, BfFlap *flap, BfSideName name, BfVec2 through)
 {
-  BfVec2 k = bf_corner_towards (meeting, name);
+  const BfPose *pose = meeting->face < 0 ? &bf_base_pose : &layout->flaps[meeting->face].pose;
+  BfVec3 k = bf_pose_vector (pose, bf_corner_towards (meeting, name));
 
-  bf_side_keep_beyond_plane (layout, flap, name, bf_vec3 (k.x, k.y, 0.0),
-                             bf_vec2_dot (k, through) + meeting->gap_mm / 2.0);
+  bf_side_keep_beyond_plane (layout, flap, name, k,
+                             bf_vec3_dot (k, bf_pose_point (pose, through)) +
+                                 meeting->gap_mm / 2.0);
 }
 
 /* Flanges at an inside corner share the flat along the corner's bisector, and stay on their sides
@@ -36,9 +46,9 @@ trim_inside_corner (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 {
   BfFlap *flap = bf_meeting_flap (layout, meeting, name);
 
-  bf_side_keep_beyond_line (flap, name,
-                            (BfFlatLine){ bf_corner_towards (meeting, name), meeting->outer_vertex,
-                                          meeting->gap_mm / 2.0 });
+  bf_side_keep_beyond_line (
+      flap, name,
+      bf_corner_line (layout, meeting, name, meeting->outer_vertex, meeting->gap_mm / 2.0));
   bf_corner_keep_from_upright_plane (layout, meeting, flap, name, meeting->outer_vertex);
   /* Setbacks that differ leave metal of the base before the flange as far as P. */
   if (meeting->has_crossing)
@@ -64,8 +74,7 @@ keep_from_level (const BfLayout *layout, const BfMeeting *meeting, BfSideName na
   through = bf_vec2_along (through, flap->edge_n,
                            flap->sums.allowance_mm - r * sin (flap->angle_rad) / cosine);
   bf_side_keep_flat_beyond_line (
-      flap, name,
-      (BfFlatLine){ bf_corner_towards (meeting, name), through, meeting->gap_mm / 2.0 });
+      flap, name, bf_corner_line (layout, meeting, name, through, meeting->gap_mm / 2.0));
 }
 
 /* One turned up and the other down: the flats share the metal along the bisector through the bend
@@ -76,11 +85,11 @@ static void
 trim_opposite (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 {
   BfFlap *flap = bf_meeting_flap (layout, meeting, name);
-  BfVec2 k = bf_corner_towards (meeting, name);
   BfVec2 through = meeting->has_crossing ? meeting->bend_crossing : meeting->outer_vertex;
 
-  bf_side_keep_flat_beyond_line (flap, name, (BfFlatLine){ k, through, meeting->gap_mm / 2.0 });
-  bf_side_keep_zone_beyond_line (flap, name, (BfFlatLine){ k, through, 0.0 });
+  bf_side_keep_flat_beyond_line (
+      flap, name, bf_corner_line (layout, meeting, name, through, meeting->gap_mm / 2.0));
+  bf_side_keep_zone_beyond_line (flap, name, bf_corner_line (layout, meeting, name, through, 0.0));
   if (meeting->has_crossing)
     keep_from_level (layout, meeting, name);
 }

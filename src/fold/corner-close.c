@@ -38,6 +38,16 @@ bf_corner_turn_plane (const BfLayout *layout,
       plane.normal.z = -plane.normal.z;
       plane.through.z = -layout->thickness_mm - plane.through.z;
     }
+  if (meeting->face >= 0)
+    {
+      const BfPose *pose = &layout->flaps[meeting->face].pose;
+
+      plane.normal = bf_vec3_along (bf_pose_vector (pose, bf_vec2 (plane.normal.x, plane.normal.y)),
+                                    pose->m, plane.normal.z);
+      plane.through =
+          bf_vec3_along (bf_pose_point (pose, bf_vec2 (plane.through.x, plane.through.y)), pose->m,
+                         plane.through.z);
+    }
   return plane;
 }
 
@@ -105,9 +115,9 @@ static void
 share_flat (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 {
   if (meeting->has_crossing)
-    bf_side_keep_flat_beyond_line (bf_meeting_flap (layout, meeting, name), name,
-                                   (BfFlatLine){ bf_corner_towards (meeting, name),
-                                                 meeting->bend_crossing, meeting->gap_mm / 2.0 });
+    bf_side_keep_flat_beyond_line (
+        bf_meeting_flap (layout, meeting, name), name,
+        bf_corner_line (layout, meeting, name, meeting->bend_crossing, meeting->gap_mm / 2.0));
 }
 
 /* A hem beside a wall that is none: its leaf stays behind the wall's inside plane on both faces,

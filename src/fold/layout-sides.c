@@ -109,6 +109,16 @@ root_q (const BfFlap *parent, const BfFlap *flap)
   return flap->flange->edge == BF_EDGE_START ? u : parent->edge_length_mm - u;
 }
 
+/* Where metal goes on beside the parent's bend, what hangs on the parent's side there begins clear
+ * of that metal's drawn edge: so far from the parent's root, along the flap's edge. */
+static double
+root_room_mm (const BfLayout *layout, const BfFlap *parent, const BfFlap *flap)
+{
+  double room = MAX (bf_part_resolve_gap_mm (layout->part, NULL), BARE_EDGE_ROOM_MM);
+
+  return (room + parent->sums.setback_mm - parent->sums.allowance_mm) / fabs (flap->edge_e.y);
+}
+
 /* A flange on a side that begins at its parent's root has the parent's own bend beside it. */
 static void
 settle_root (const BfLayout *layout, BfFlap *flap, BfSideName name)
@@ -119,7 +129,16 @@ settle_root (const BfLayout *layout, BfFlap *flap, BfSideName name)
   double end = name == BF_SIDE_START ? 0.0 : flap->edge_length_mm;
   double at_w = flap->edge_start.y + flap->edge_e.y * end;
 
-  if (side->bare_beside || at_w > BF_TOLERANCE_SIZE_MM)
+  if (at_w > BF_TOLERANCE_SIZE_MM)
+    return;
+  if (parent->sides[on].bare_beside)
+    {
+      double room = root_room_mm (layout, parent, flap);
+
+      bf_side_add (side, room, 0.0);
+      side->bare_beside |= room > side->zone_limit_mm + 2.0 * BF_OUTLINE_SLIT_MM;
+    }
+  if (side->bare_beside)
     return;
   side->at_root = parent->sides[on].zone_mm < root_q (parent, flap) - BF_OUTLINE_SLIT_MM;
   side->bare_beside = side->at_root;
