@@ -67,6 +67,18 @@ angle_set_cb (BfEdgePopover *self, double angle_deg, gboolean stepped)
   bf_size_edit_angle (self->document, &target, angle_deg, stepped);
 }
 
+/* Tab stays in the popover while it is open, and goes round. */
+static void
+walk (BfEdgePopover *self, GtkDirectionType direction)
+{
+  GtkWidget *box = gtk_popover_get_child (GTK_POPOVER (self));
+
+  if (gtk_widget_child_focus (box, direction))
+    return;
+  gtk_widget_set_focus_child (box, NULL);
+  gtk_widget_child_focus (box, direction);
+}
+
 static gboolean
 key_pressed_cb (GtkEventControllerKey *controller,
                 guint key,
@@ -85,10 +97,13 @@ key_pressed_cb (GtkEventControllerKey *controller,
       g_signal_emit (self, signals[SIGNAL_LEFT], 0);
       return GDK_EVENT_STOP;
     }
-  if (key == GDK_KEY_Down || key == GDK_KEY_Up)
-    return gtk_widget_child_focus (GTK_WIDGET (self), key == GDK_KEY_Down ? GTK_DIR_TAB_FORWARD
-                                                                          : GTK_DIR_TAB_BACKWARD);
-  return GDK_EVENT_PROPAGATE;
+  if (key == GDK_KEY_Down || key == GDK_KEY_Tab)
+    walk (self, GTK_DIR_TAB_FORWARD);
+  else if (key == GDK_KEY_Up || key == GDK_KEY_ISO_Left_Tab)
+    walk (self, GTK_DIR_TAB_BACKWARD);
+  else
+    return GDK_EVENT_PROPAGATE;
+  return GDK_EVENT_STOP;
 }
 
 static void
@@ -246,5 +261,11 @@ void
 bf_edge_popover_take_focus (BfEdgePopover *self)
 {
   g_return_if_fail (BF_IS_EDGE_POPOVER (self));
-  gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
+
+  if (self->flange != NULL)
+    gtk_widget_grab_focus (self->fields[FIELD_LENGTH]);
+  else if (gtk_widget_get_visible (self->fields[FIELD_EDGE]))
+    gtk_widget_grab_focus (self->fields[FIELD_EDGE]);
+  else
+    gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
 }

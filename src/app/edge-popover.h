@@ -22,7 +22,8 @@ GtkWidget *bf_edge_popover_new (void);
 /* Shows what there is at that selection. FALSE where there is nothing. */
 gboolean bf_edge_popover_show (BfEdgePopover *self, BfDocument *document, BfSelection selection);
 
-/* Gives the keyboard to its first control. */
+/* Gives the keyboard to the size that one most likely wants: the flange's length, else the
+ * edge's. */
 void bf_edge_popover_take_focus (BfEdgePopover *self);
 
 G_END_DECLS

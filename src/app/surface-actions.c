@@ -9,6 +9,9 @@ typedef struct
   BfOffers what;
 } Action;
 
+/* What makes something that has sizes goes on with them. */
+#define GOES_ON (BF_OFFER_TURN_UP | BF_OFFER_TURN_DOWN | BF_OFFER_LIP | BF_OFFER_HEM)
+
 static const Action actions[] = {
   { "here.turn-up", BF_OFFER_TURN_UP }, { "here.turn-down", BF_OFFER_TURN_DOWN },
   { "here.hem", BF_OFFER_HEM },         { "here.lip", BF_OFFER_LIP },
@@ -16,7 +19,6 @@ static const Action actions[] = {
   { "here.point", BF_OFFER_POINT },     { "here.remove", BF_OFFER_REMOVE },
 };
 
-/* What makes something new goes on at it; what is done ends there. */
 static void
 here_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -29,11 +31,14 @@ here_action (GtkWidget *widget, const char *name, GVariant *parameter)
       {
         BfOffers what = actions[i].what;
         BfSelection then = bf_edge_do (bf_surface_get_document (self), now, what);
+        if ((what & GOES_ON) != 0)
+          {
+            bf_surface_view_select (bf_surface_get_view (self), then);
+            bf_surface_popup (self, BF_PICTURE_BLANK, TRUE);
+            return;
+          }
         bf_surface_popdown (self);
         bf_surface_choose (self, then);
-        if (what == BF_OFFER_TURN_UP || what == BF_OFFER_TURN_DOWN || what == BF_OFFER_LIP ||
-            what == BF_OFFER_HEM)
-          bf_surface_popup (self, BF_PICTURE_BLANK, TRUE);
       }
 }
 

@@ -160,7 +160,8 @@ escape (BfSurface *self)
       bf_surface_end_drag (self, TRUE);
       return;
     }
-  bf_surface_popdown (self);
+  if (bf_surface_popdown (self))
+    return;
   bf_surface_choose (self, BF_SELECTION_NONE);
 }
 

@@ -17,7 +17,9 @@ void bf_surface_point_at (BfSurface *self, BfSelection selection);
 /* Opens the popover at what is selected, beside where it is seen in that picture. take_focus: by
  * the keyboard. */
 void bf_surface_popup (BfSurface *self, BfPicture picture, gboolean take_focus);
-void bf_surface_popdown (BfSurface *self);
+
+/* FALSE where it was not open. */
+gboolean bf_surface_popdown (BfSurface *self);
 
 /* What the handle with the keyboard stands for, or BF_SELECTION_NONE. */
 BfSelection bf_surface_get_focused_edge (BfSurface *self);

@@ -361,10 +361,13 @@ bf_surface_popup (BfSurface *self, BfPicture picture, gboolean take_focus)
     bf_edge_popover_take_focus (BF_EDGE_POPOVER (self->popover));
 }
 
-void
+gboolean
 bf_surface_popdown (BfSurface *self)
 {
+  gboolean was_open = gtk_widget_get_visible (self->popover);
+
   gtk_popover_popdown (GTK_POPOVER (self->popover));
+  return was_open;
 }
 
 BfSelection

@@ -1,0 +1,111 @@
+#!/usr/bin/python3
+# SPDX-FileCopyrightText: Benchfold contributors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The page Shape from outside: edges walked, clicked, sized and worked by keys and pointer."""
+
+import subprocess
+
+import gui
+from bench_top import (BARE, WALL, click_edge, give_size, has_focus, on_bench, press_here, saved,
+                       walk_to, write)
+
+
+def edges_are_walked_by_keys(program, folder):
+    with gui.App(program, write(folder, WALL)) as app:
+        walk_to(app, 'Blank and formed part')
+        app.key('Tab')
+        has_focus(app, 'Base edge 1, 200 mm, front wall')
+        app.key('Up')
+        has_focus(app, 'Tip of front, 40 mm')
+        app.key('Down')
+        has_focus(app, 'Base edge 1')
+        app.key('Left')
+        has_focus(app, 'Base point 1')
+        app.key('Left')
+        has_focus(app, 'Base edge 4, 120 mm')
+        app.key('Escape')
+        has_focus(app, 'Blank and formed part')
+        walk_to(app, 'Width of the base')
+        walk_to(app, 'Length of front')
+        walk_to(app, 'Angle of front')
+
+
+def a_wall_is_turned_up_by_the_pointer(program, folder):
+    path = write(folder, BARE)
+    with gui.App(program, path) as app:
+        click_edge(app, 'Base edge 3, 200 mm')
+        press_here(app, 'Turn up')
+        on_bench(app, 'push button', 'Base edge 3, 200 mm, back wall')
+        has_focus(app, 'Length of back')
+        app.type('4 cm')
+        app.key('Return')
+        app.key('Escape')
+        on_bench(app, 'push button', 'Tip of back, 40 mm')
+        wall, = saved(app, path)['flanges']
+        assert (wall['edge'], wall['length'], wall['turn']) == (2, 40, 'up'), wall
+
+
+def a_wall_is_made_and_unmade_by_keys(program, folder):
+    path = write(folder, BARE)
+    with gui.App(program, path) as app:
+        walk_to(app, 'Base edge 2')
+        app.key('Return')
+        on_bench(app, 'push button', 'Turn down')
+        app.key('Escape')
+        has_focus(app, 'Base edge 2')
+        app.key('Menu')
+        press_here(app, 'Turn down')
+        on_bench(app, 'push button', 'Base edge 2, 120 mm, right wall')
+        has_focus(app, 'Length of right')
+        app.key('Tab')
+        has_focus(app, 'Angle of right')
+        app.key('Up', 'Up')
+        on_bench(app, 'label', 'opening 88°, leans in')
+        app.key('Escape')
+        has_focus(app, 'Base edge 2')
+        wall, = saved(app, path)['flanges']
+        assert (wall['angle'], wall['turn']) == (92, 'down'), wall
+        app.key('Delete')
+        on_bench(app, 'push button', 'Base edge 2, 120 mm')
+        assert saved(app, path).get('flanges', []) == []
+
+
+def sizes_are_typed_beside_their_edges(program, folder):
+    path = write(folder, WALL)
+    with gui.App(program, path) as app:
+        give_size(app, 'Width of the base', '250')
+        on_bench(app, 'push button', 'Base edge 1, 250 mm, front wall')
+        give_size(app, 'Length of front', '200/3')
+        on_bench(app, 'push button', 'Tip of front, 66.7 mm')
+        give_size(app, 'Length of front', 'long')
+        on_bench(app, 'label', r'“long” is no number.*|.*number.*')
+        app.key('Escape')
+        gui.until('the old size', lambda: app.text(on_bench(app, 'text', 'Length of front')) == '66.7')
+        give_size(app, 'Angle of front', '105')
+        part = saved(app, path)
+        assert part['base']['outline'] == [[0, 0], [250, 0], [250, 120], [0, 120]], part['base']
+        assert abs(part['flanges'][0]['length'] - 200 / 3) < 1e-9 and \
+            part['flanges'][0]['angle'] == 105, part['flanges']
+        app.key('ctrl+z', 'ctrl+z')
+        on_bench(app, 'push button', 'Tip of front, 40 mm')
+
+
+def a_decimal_comma_is_taken(program, folder):
+    subprocess.run(['localedef', '-i', 'de_DE', '-f', 'UTF-8', folder / 'de_DE.UTF-8'],
+                   stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False)
+    path = write(folder, WALL)
+    locale = {'LOCPATH': str(folder), 'LC_ALL': 'de_DE.UTF-8', 'LANGUAGE': 'en'}
+    with gui.App(program, path, env=locale) as app:
+        give_size(app, 'Length of front', '62,5')
+        on_bench(app, 'push button', 'Tip of front, 62,5 mm')
+        assert saved(app, path)['flanges'][0]['length'] == 62.5
+        assert '62.5' in path.read_text()
+
+
+gui.main([
+    edges_are_walked_by_keys,
+    a_wall_is_turned_up_by_the_pointer,
+    a_wall_is_made_and_unmade_by_keys,
+    sizes_are_typed_beside_their_edges,
+    a_decimal_comma_is_taken,
+])
