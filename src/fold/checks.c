@@ -58,6 +58,7 @@ check_on_edge (BfFold *fold, guint i)
                     .found = width,
                     .needed = fold->layout->thickness_mm,
                     .place = bend_middle (fold, i) };
+  g_autofree char *found = bf_checks_length (fold, MAX (width, 0.0));
   g_autofree char *needed = bf_checks_length (fold, fold->layout->thickness_mm);
 
   if (flap->placed && width >= fold->layout->thickness_mm)
@@ -70,10 +71,10 @@ check_on_edge (BfFold *fold, guint i)
       check.place = bf_part_point (fold->part, 0);
     }
   bf_checks_add (fold, check, flap->flange->id,
-                 /* Translators: the flange's name, and a length with its unit */
-                 g_strdup_printf (_ ("%s: its insets and corners leave it less than %s of edge to "
-                                     "bend on. Make the insets smaller."),
-                                  flap->flange->id, needed));
+                 /* Translators: the flange's name, and two lengths with their units */
+                 g_strdup_printf (_ ("%s has %s of edge left to bend on, and %s is the least. Make "
+                                     "its insets smaller, or the edge longer."),
+                                  flap->flange->id, found, needed));
 }
 
 static void
@@ -83,7 +84,8 @@ add_too_short (BfFold *fold, guint i, double flat, double needed)
   gboolean must = flat < -BF_TOLERANCE_SIZE_MM;
   g_autofree char *length = bf_checks_length (
       fold, bf_fix_round_up_mm (flap->flange->length_mm - flat + needed, fold->part->units));
-  g_autofree char *found = bf_checks_length (fold, MAX (flat, 0.0));
+  g_autofree char *found =
+      bf_checks_length (fold, must ? flap->flange->length_mm - flat : MAX (flat, 0.0));
   g_autofree char *wanted = bf_checks_length (fold, needed);
   BfCheck check = { .code = "flange-too-short",
                     .severity = must ? BF_SEVERITY_MUST_FIX : BF_SEVERITY_LOOK_AT,
@@ -92,10 +94,9 @@ add_too_short (BfFold *fold, guint i, double flat, double needed)
                     .place = bend_middle (fold, i) };
   char *message =
       must ? g_strdup_printf (
-                 /* Translators: the flange's name, and a length with its unit */
-                 _ ("%s is too short: its bends use up more than its whole length. Make it at "
-                    "least %s."),
-                 flap->flange->id, length)
+                 /* Translators: the flange's name, and two lengths with their units */
+                 _ ("%s is too short: its bends alone use up %s. Make it at least %s."),
+                 flap->flange->id, found, length)
            : g_strdup_printf (
                  /* Translators: the flange's name, and three lengths with their units */
                  _ ("%s has only %s of flat beyond its bend, and %s is a sound least. Make it %s."),
@@ -248,9 +249,12 @@ check_blank (BfFold *fold)
                          : bf_part_point (fold->part, 0);
       bf_checks_add (fold, pieces, "base",
                      /* Translators: the number of pieces that the blank falls into */
-                     g_strdup_printf (_ ("The cuts part the blank into %u pieces. Make reliefs or "
-                                         "openings smaller."),
-                                      fold->blank.n_outer));
+                     fold->blank.n_outer > 1
+                         ? g_strdup_printf (_ ("The cuts part the blank into %u pieces. Make "
+                                               "reliefs or openings smaller."),
+                                            fold->blank.n_outer)
+                         : g_strdup (_ ("The openings leave nothing of the blank. Make them "
+                                        "smaller.")));
     }
 }
 

@@ -60,7 +60,7 @@ def counts_by_severity_and_opens(program, folder):
     # 2 is less than the bend takes: its set-back is 3.
     with gui.App(program, part(folder, front={'length': 2})) as app:
         app.click(line(app, r'\d to fix'))
-        app.shown(None, r'Must fix: front is too short: .* Make it at least 6 mm\.')
+        app.shown(None, r'Must fix: front is too short: .* use up 3 mm\. Make it at least 6 mm\.')
         app.shown('push button', 'Make front 6 mm long')
         app.key('Escape')
         gui.until('the list to close', lambda: not sees_button(app, 'Make front 6 mm long'))
