@@ -1,0 +1,37 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/fold.h"
+
+/* How far off a finished size is to be expected, and what is most to blame for it. */
+
+typedef enum
+{
+  BF_ERROR_MARKING,   /* where lines and edges were marked */
+  BF_ERROR_CUTTING,   /* how well the cut follows its line */
+  BF_ERROR_BENDING,   /* how well the bend follows its line */
+  BF_ERROR_ALLOWANCE, /* how well K is known */
+  BF_N_ERROR_SOURCES,
+} BfErrorSource;
+
+typedef struct
+{
+  double parts_mm[BF_N_ERROR_SOURCES]; /* what each source adds, either way */
+  double total_mm;                     /* either way; no further in 9 of 10 makings */
+  BfErrorSource biggest;
+} BfExpectedError;
+
+/* How far off one line, one cut, one bend may be either way in this part, in mm, and K (a number):
+ * as the part is cut, and that bend is made. Common practice, all of them; a person's own trial
+ * bend makes K surer. */
+double bf_error_of_source (const BfFold *fold, guint bend, BfErrorSource source);
+
+/* Of a finished size that reaches over those bends (indices in fold->bends; each ends it by its
+ * outside face) and to so many cut edges: a flange's length reaches over its bend to its tip, a
+ * tray's width from bend to bend. error: (out). */
+void bf_expected_error (const BfFold *fold,
+                        const guint *bends,
+                        guint n_bends,
+                        guint n_cut_edges,
+                        BfExpectedError *error);

@@ -1,0 +1,110 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+
+#include "fold/expected-error.h"
+
+#include "make-part.h"
+
+#define N_MAKINGS 10000
+
+/* An error that is within ± by_mm in 19 of 20 makings: the sum of twelve even ones is as good as
+ * normal. */
+static double
+draw (GRand *rand, double by_mm)
+{
+  double sum = 0.0;
+
+  for (int i = 0; i < 12; i++)
+    sum += g_rand_double (rand) - 0.5;
+  return sum * by_mm / 1.96;
+}
+
+/* How far off a size comes out that reaches over those bends and to so many cut edges. */
+static double
+make_once (GRand *rand, const BfFold *fold, const guint *bends, guint n_bends, guint n_cut_edges)
+{
+  double off = 0.0;
+
+  for (guint i = 0; i < n_bends; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, bends[i]);
+
+      off += draw (rand, bf_error_of_source (fold, bends[i], BF_ERROR_MARKING));
+      off += draw (rand, bf_error_of_source (fold, bends[i], BF_ERROR_BENDING));
+      off += draw (rand, bf_error_of_source (fold, bends[i], BF_ERROR_ALLOWANCE)) *
+             bend->angle_rad * fold->part->metal.thickness_mm / 2.0;
+    }
+  for (guint i = 0; i < n_cut_edges; i++)
+    off += draw (rand, bf_error_of_source (fold, 0, BF_ERROR_MARKING)) +
+           draw (rand, bf_error_of_source (fold, 0, BF_ERROR_CUTTING));
+  return off;
+}
+
+/* Of 10,000 makings drawn from the stated sources at least 9 in 10 are within what was stated. */
+static void
+test_covers (void)
+{
+  static const struct
+  {
+    guint n_bends, n_cut_edges;
+  } rows[] = { { 1, 1 }, { 2, 0 }, { 0, 2 } };
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  g_autoptr (GRand) rand = g_rand_new_with_seed (4);
+  const guint bends[] = { 0, 2 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      BfExpectedError error;
+      guint covered = 0;
+
+      bf_expected_error (fold, bends, rows[i].n_bends, rows[i].n_cut_edges, &error);
+      for (guint k = 0; k < N_MAKINGS; k++)
+        covered += fabs (make_once (rand, fold, bends, rows[i].n_bends, rows[i].n_cut_edges)) <=
+                   error.total_mm;
+      g_test_message ("row %u: ±%.2f covers %u of %u", i, error.total_mm, covered, N_MAKINGS);
+      g_assert_cmpuint (covered, >=, N_MAKINGS * 9 / 10);
+      g_assert_cmpuint (covered, <, N_MAKINGS * 98 / 100);
+    }
+}
+
+/* By hand, for a tray wall bent over a bar and cut with a disc: marking 0.3 twice, cutting 0.7,
+ * bending 0.5, K ±0.06 · π/2 · 1.5 / 2 = 0.0707: √(0.18 + 0.49 + 0.25 + 0.005) = 0.9618. */
+static void
+test_by_hand (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  BfExpectedError error;
+  const guint bend = 0;
+
+  bf_expected_error (fold, &bend, 1, 1, &error);
+  g_assert_cmpfloat_with_epsilon (error.total_mm, 0.9618, 1e-4);
+  g_assert_cmpint (error.biggest, ==, BF_ERROR_CUTTING);
+  g_assert_cmpfloat_with_epsilon (error.parts_mm[BF_ERROR_ALLOWANCE], 0.0707, 1e-4);
+}
+
+static void
+test_trial_bend_is_surer (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) by_book = bf_fold (part), by_trial = NULL;
+  BfExpectedError book, trial;
+  const guint bend = 0;
+
+  part->bend.allowance.rule = BF_ALLOWANCE_TRIAL_BEND;
+  by_trial = bf_fold (part);
+  bf_expected_error (by_book, &bend, 1, 1, &book);
+  bf_expected_error (by_trial, &bend, 1, 1, &trial);
+  g_assert_cmpfloat (trial.total_mm, <, book.total_mm);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/fold/expected-error/covers", test_covers);
+  g_test_add_func ("/fold/expected-error/by-hand", test_by_hand);
+  g_test_add_func ("/fold/expected-error/trial-bend-is-surer", test_trial_bend_is_surer);
+  return g_test_run ();
+}
