@@ -5,6 +5,8 @@
 #include <glib-unix.h>
 #include <glib/gi18n.h>
 
+#include "app/help.h"
+#include "app/keys.h"
 #include "app/window.h"
 
 struct _BfApplication
@@ -13,30 +15,6 @@ struct _BfApplication
 };
 
 G_DEFINE_FINAL_TYPE (BfApplication, bf_application, GTK_TYPE_APPLICATION)
-
-typedef struct
-{
-  const char *action;
-  const char *keys[3];
-} Keys;
-
-/* Every key that does something wherever the focus is. */
-static const Keys window_keys[] = {
-  { "app.new", { "<Control>n" } },
-  { "win.open", { "<Control>o" } },
-  { "win.save", { "<Control>s" } },
-  { "win.save-as", { "<Control><Shift>s" } },
-  { "win.print", { "<Control>p" } },
-  { "win.undo", { "<Control>z" } },
-  { "win.redo", { "<Control><Shift>z", "<Control>y" } },
-  { "win.page::shape", { "<Alt>1" } },
-  { "win.page::make", { "<Alt>2" } },
-  { "win.fit", { "<Control>0" } },
-  { "win.menu", { "F10" } },
-  { "win.checks", { "<Control>b" } },
-  { "window.close", { "<Control>w" } },
-  { "app.quit", { "<Control>q" } },
-};
 
 static void
 new_action (GSimpleAction *action, GVariant *parameter, gpointer user_data)
@@ -69,11 +47,32 @@ about_action (GSimpleAction *action, GVariant *parameter, gpointer user_data)
                          "license-type", GTK_LICENSE_GPL_3_0, NULL);
 }
 
+static void
+help_action (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  (void)action;
+  (void)parameter;
+  bf_help_show (gtk_application_get_active_window (user_data));
+}
+
 static const GActionEntry app_actions[] = {
   { .name = "new", .activate = new_action },
   { .name = "quit", .activate = quit_action },
+  { .name = "help", .activate = help_action },
   { .name = "about", .activate = about_action },
 };
+
+static void
+bind_keys (GtkApplication *app)
+{
+  guint n;
+  const BfKey *keys = bf_keys (&n);
+
+  for (guint i = 0; i < n; i++)
+    if (keys[i].action != NULL)
+      gtk_application_set_accels_for_action (app, keys[i].action,
+                                             (const char *const *)keys[i].accels);
+}
 
 /* The session, the terminal or a person at one wants the program to end: nothing is lost by it. */
 static gboolean
@@ -114,9 +113,7 @@ bf_application_startup (GApplication *app)
 
   g_action_map_add_action_entries (G_ACTION_MAP (app), app_actions, G_N_ELEMENTS (app_actions),
                                    app);
-  for (guint i = 0; i < G_N_ELEMENTS (window_keys); i++)
-    gtk_application_set_accels_for_action (GTK_APPLICATION (app), window_keys[i].action,
-                                           (const char *const *)window_keys[i].keys);
+  bind_keys (GTK_APPLICATION (app));
   gtk_window_set_default_icon_name (BF_APPLICATION_ID);
   load_style ();
   listen_to_signals (app);

@@ -13,7 +13,7 @@ G_BEGIN_DECLS
 #define BF_TYPE_MAKE_PAGE (bf_make_page_get_type ())
 G_DECLARE_FINAL_TYPE (BfMakePage, bf_make_page, BF, MAKE_PAGE, GtkWidget)
 
-/* Called once. */
-void bf_make_page_set_document (BfMakePage *self, BfDocument *document);
+/* Called once. settings: where the paper is chosen; may be NULL. */
+void bf_make_page_set_document (BfMakePage *self, BfDocument *document, GSettings *settings);
 
 G_END_DECLS

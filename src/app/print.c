@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/message.h"
+#include "app/page-preview.h"
 #include "paint/template.h"
 
 /* What lives as long as one printing. */
@@ -102,26 +103,67 @@ bf_print_operation_new (BfFold *fold)
   return operation;
 }
 
+/* How many pages went out is not known here: a range may have been chosen. */
 static void
-done_cb (GtkPrintOperation *operation, GtkPrintOperationResult result, GtkWindow *parent)
+done_cb (GtkPrintOperation *operation, GtkPrintOperationResult result, BfWindow *window)
 {
   g_autoptr (GError) error = NULL;
 
+  if (result == GTK_PRINT_OPERATION_RESULT_APPLY)
+    bf_window_notify (window, _ ("The template went to the printer. Measure the bars on every page "
+                                 "before you trust it."));
   if (result != GTK_PRINT_OPERATION_RESULT_ERROR)
     return;
   gtk_print_operation_get_error (operation, &error);
-  bf_message_show (parent, _ ("The template was not printed"),
+  bf_message_show (GTK_WINDOW (window), _ ("The template was not printed"),
                    error != NULL ? error->message : NULL);
 }
 
-void
-bf_print_template (GtkWindow *parent, BfFold *fold)
+static GtkPageSetup *
+page_setup_of (const BfPaper *paper)
 {
-  g_return_if_fail (fold != NULL);
+  GtkPageSetup *setup = gtk_page_setup_new ();
+  GtkPaperSize *size = gtk_paper_size_new_custom (paper->name, paper->name, paper->width_mm,
+                                                  paper->height_mm, GTK_UNIT_MM);
+
+  gtk_page_setup_set_paper_size (setup, size);
+  gtk_paper_size_free (size);
+  return setup;
+}
+
+/* In place of a viewer that may not be there: the pages as they would come out, on that paper. */
+static gboolean
+preview_cb (GtkPrintOperation *operation,
+            GtkPrintOperationPreview *preview,
+            GtkPrintContext *context,
+            GtkWindow *parent,
+            gpointer user_data)
+{
+  Job *job = user_data;
+  (void)operation;
+
+  read_paper (&job->paper, context);
+  BfTemplateOptions options = { .paper = &job->paper, .units = job->fold->part->units };
+  g_autoptr (BfTemplate) template = bf_template_new (job->fold, &options);
+  GtkWindow *window = bf_page_preview_show (parent, template);
+  g_signal_connect_object (window, "destroy", G_CALLBACK (gtk_print_operation_preview_end_preview),
+                           preview, G_CONNECT_SWAPPED);
+  return TRUE;
+}
+
+void
+bf_print_template (BfWindow *window, BfFold *fold)
+{
+  g_return_if_fail (BF_IS_WINDOW (window) && fold != NULL);
 
   g_autoptr (GtkPrintOperation) operation = bf_print_operation_new (fold);
+  g_autoptr (GtkPageSetup) setup = page_setup_of (bf_window_get_paper (window));
 
+  gtk_print_operation_set_default_page_setup (operation, setup);
   gtk_print_operation_set_allow_async (operation, TRUE);
-  g_signal_connect_object (operation, "done", G_CALLBACK (done_cb), parent, 0);
-  gtk_print_operation_run (operation, GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG, parent, NULL);
+  g_signal_connect (operation, "preview", G_CALLBACK (preview_cb),
+                    g_object_get_data (G_OBJECT (operation), "job"));
+  g_signal_connect_object (operation, "done", G_CALLBACK (done_cb), window, 0);
+  gtk_print_operation_run (operation, GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG, GTK_WINDOW (window),
+                           NULL);
 }

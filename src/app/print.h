@@ -4,11 +4,13 @@
 
 #include <gtk/gtk.h>
 
+#include "app/window.h"
+
 #include "fold/fold.h"
 
 /* Prints the full-size template of a fold through the system's print dialogue, on whatever paper is
- * chosen there. A fault is told in a window over parent. */
-void bf_print_template (GtkWindow *parent, BfFold *fold);
+ * chosen there; the window's paper to begin with. What came of it is told in the window. */
+void bf_print_template (BfWindow *window, BfFold *fold);
 
 /* The operation alone, for whoever runs it without asking (a test). It draws in millimetres from
  * the paper's corner, one to one. Returns: (transfer full). */

@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 
 #include "app/file-dialogs.h"
+#include "app/keys-window.h"
 #include "app/message.h"
 #include "app/print.h"
 #include "app/window-private.h"
@@ -120,7 +121,7 @@ print_action (GtkWidget *widget, const char *name, GVariant *parameter)
   (void)parameter;
   BfFold *fold = bf_document_get_fold (bf_window_get_document (BF_WINDOW (widget)));
   if (fold != NULL)
-    bf_print_template (GTK_WINDOW (widget), fold);
+    bf_print_template (BF_WINDOW (widget), fold);
 }
 
 static void
@@ -154,6 +155,14 @@ checks_action (GtkWidget *widget, const char *name, GVariant *parameter)
   bf_window_open_checks (BF_WINDOW (widget));
 }
 
+static void
+keys_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  (void)name;
+  (void)parameter;
+  bf_keys_window_show (GTK_WINDOW (widget));
+}
+
 void
 bf_window_class_install_actions (GtkWidgetClass *widget_class)
 {
@@ -167,6 +176,9 @@ bf_window_class_install_actions (GtkWidgetClass *widget_class)
   gtk_widget_class_install_action (widget_class, "win.page", "s", page_action);
   gtk_widget_class_install_action (widget_class, "win.menu", NULL, menu_action);
   gtk_widget_class_install_action (widget_class, "win.checks", NULL, checks_action);
+  gtk_widget_class_install_action (widget_class, "win.keys", NULL, keys_action);
+  gtk_widget_class_install_action (widget_class, "win.save-output", "s",
+                                   bf_window_save_output_action);
 }
 
 void
@@ -183,6 +195,7 @@ bf_window_update_actions (BfWindow *self)
   gtk_widget_action_set_enabled (widget, "win.save", has_part);
   gtk_widget_action_set_enabled (widget, "win.save-as", has_part);
   gtk_widget_action_set_enabled (widget, "win.print", has_part);
+  gtk_widget_action_set_enabled (widget, "win.save-output", has_part);
   gtk_widget_action_set_enabled (widget, "win.fit", has_part);
   gtk_widget_action_set_enabled (widget, "win.page", has_part);
   gtk_widget_action_set_enabled (widget, "win.checks", has_part);

@@ -21,5 +21,9 @@ void bf_window_set_page (BfWindow *self, const char *page);
 
 void bf_window_open_menu (BfWindow *self);
 
+/* The action win.save-output: asks where to put the template ("pdf") or a pattern ("svg", "dxf"),
+ * and writes what the command line would write. In window-outputs.c. */
+void bf_window_save_output_action (GtkWidget *widget, const char *name, GVariant *kind);
+
 /* Opens "Before you cut", on the page where it is. */
 void bf_window_open_checks (BfWindow *self);

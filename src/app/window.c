@@ -220,7 +220,7 @@ bf_window_init (BfWindow *self)
   bf_settings_size_window (self->settings, GTK_WINDOW (self));
   bf_start_page_set_setup (self->start_page, setup);
   bf_shape_page_set_document (self->shape_page, self->document, self->view);
-  bf_make_page_set_document (self->make_page, self->document);
+  bf_make_page_set_document (self->make_page, self->document, self->settings);
   g_signal_connect_object (self->document, "changed", G_CALLBACK (document_changed_cb), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (self->keeper, "failed", G_CALLBACK (keeping_failed_cb), self,
@@ -269,14 +269,25 @@ bf_window_open (BfWindow *self, GFile *file)
   bf_window_notify (self, sentence);
 }
 
+/* A long sentence takes more lines; beside a button it is one line, however long a file's name is
+ * (GTK 4.8 is at odds with itself about the height of words that wrap beside a button). */
+static void
+notify (BfWindow *self, const char *sentence, GFile *file)
+{
+  gtk_label_set_label (self->notice_label, sentence);
+  gtk_label_set_wrap (self->notice_label, file == NULL);
+  gtk_label_set_ellipsize (self->notice_label,
+                           file != NULL ? PANGO_ELLIPSIZE_MIDDLE : PANGO_ELLIPSIZE_NONE);
+  g_set_object (&self->notice_file, file);
+  gtk_widget_set_visible (self->notice_button, file != NULL);
+  gtk_revealer_set_reveal_child (self->notice_revealer, TRUE);
+}
+
 void
 bf_window_notify (BfWindow *self, const char *sentence)
 {
   g_return_if_fail (BF_IS_WINDOW (self) && sentence != NULL);
-
-  gtk_label_set_label (self->notice_label, sentence);
-  gtk_widget_set_visible (self->notice_button, FALSE);
-  gtk_revealer_set_reveal_child (self->notice_revealer, TRUE);
+  notify (self, sentence, NULL);
 }
 
 void
@@ -284,9 +295,14 @@ bf_window_notify_file (BfWindow *self, const char *sentence, GFile *file)
 {
   g_return_if_fail (BF_IS_WINDOW (self) && G_IS_FILE (file));
 
-  bf_window_notify (self, sentence);
-  g_set_object (&self->notice_file, file);
-  gtk_widget_set_visible (self->notice_button, TRUE);
+  notify (self, sentence, file);
+}
+
+const BfPaper *
+bf_window_get_paper (BfWindow *self)
+{
+  g_return_val_if_fail (BF_IS_WINDOW (self), NULL);
+  return bf_settings_paper (self->settings);
 }
 
 void

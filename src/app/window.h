@@ -6,6 +6,7 @@
 
 #include "app/document.h"
 #include "app/surface-view.h"
+#include "paint/paper.h"
 
 G_BEGIN_DECLS
 
@@ -29,6 +30,9 @@ void bf_window_notify (BfWindow *self, const char *sentence);
 
 /* The same about a file that was written, with a button that shows it in its folder. */
 void bf_window_notify_file (BfWindow *self, const char *sentence, GFile *file);
+
+/* The paper of templates, as chosen or by locale. */
+const BfPaper *bf_window_get_paper (BfWindow *self);
 
 /* Puts what is not saved on the disk now, beside its file, for the next run to offer. */
 void bf_window_keep (BfWindow *self);

@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "write/data-dir.h"
 
-static gboolean
-runs_from_build (void)
+gboolean
+bf_runs_from_build (void)
 {
   g_autofree char *program = g_file_read_link ("/proc/self/exe", NULL);
 
@@ -19,5 +19,13 @@ bf_data_path (const char *name)
 
   if (asked != NULL && asked[0] != '\0')
     return g_build_filename (asked, name, NULL);
-  return g_build_filename (runs_from_build () ? BF_SOURCE_DATA_DIR : BF_DATA_DIR, name, NULL);
+  return g_build_filename (bf_runs_from_build () ? BF_SOURCE_DATA_DIR : BF_DATA_DIR, name, NULL);
+}
+
+char *
+bf_help_path (void)
+{
+  if (bf_runs_from_build ())
+    return g_build_filename (BF_BUILD_DIR, "help", "html", "index.html", NULL);
+  return g_build_filename (BF_DATA_DIR, "html", "index.html", NULL);
 }

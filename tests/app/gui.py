@@ -154,13 +154,16 @@ class App:
         content = node.queryText()
         return content.getText(0, content.characterCount)
 
-    def save_as(self, path):
-        """Saves to that path through the toolkit's own file dialogue."""
-        self.key('ctrl+shift+s')
-        self.dialogue('Save the part')
+    def type_path(self, title, path):
+        """Gives that path to the toolkit's own file dialogue, which has that title."""
+        self.dialogue(title)
         self.key('ctrl+a')
         self.type(str(path))
         self.key('Return')
+
+    def save_as(self, path):
+        self.key('ctrl+shift+s')
+        self.type_path('Save the part', path)
         until(f'{path} to be written', path.exists)
         until('the part to count as saved', lambda: 'not saved' not in self.title())
 
