@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/surface-view.h"
 
+#include "app/place-mark.h"
+
 /* A 300 × 200 mm blank and a part 240 mm across, on a surface of 1000 × 600 pixels. */
 
 static const BfBox blank = { { -20.0, -40.0 }, { 280.0, 160.0 } };
@@ -137,6 +139,21 @@ test_selecting_the_same_is_no_change (void)
   g_assert_cmpuint (count, ==, 2);
 }
 
+/* Half way to a place and then all the way: the place stands where it is wanted, at that scale. */
+static void
+test_a_place_is_brought (void)
+{
+  g_autoptr (BfSurfaceView) view = make ();
+  BfVec2 place = bf_vec2 (250.0, 10.0), there = bf_vec2 (500.0, 300.0);
+
+  for (double scale = 2.0; scale <= 4.0; scale += 1.0)
+    {
+      bf_surface_view_bring (view, place, there, scale);
+      assert_near (bf_surface_view_from_blank (view, place), there);
+      g_assert_cmpfloat_with_epsilon (bf_surface_view_get_scale (view), scale, 1e-9);
+    }
+}
+
 static void
 test_no_room_is_survived (void)
 {
@@ -158,6 +175,7 @@ main (int argc, char **argv)
   g_test_add_func ("/surface-view/turning-goes-round", test_turning_goes_round);
   g_test_add_func ("/surface-view/fraction-is-clamped", test_fraction_is_clamped);
   g_test_add_func ("/surface-view/same-selection", test_selecting_the_same_is_no_change);
+  g_test_add_func ("/surface-view/a-place-is-brought", test_a_place_is_brought);
   g_test_add_func ("/surface-view/no-room", test_no_room_is_survived);
   return g_test_run ();
 }
