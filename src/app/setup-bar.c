@@ -9,6 +9,7 @@
 #include "app/setup-actions.h"
 #include "app/setup-menu.h"
 #include "app/setup-segments.h"
+#include "app/thickness-box.h"
 
 struct _BfSetupBar
 {
@@ -55,7 +56,15 @@ open_phrase_cb (GtkMenuButton *button, gpointer user_data)
   BfSetupBar *self = user_data;
   const BfPart *part = bf_document_get_part (self->document);
   g_autoptr (GMenuModel) menu = bf_setup_menu_new (part, phrase_of (button));
-  gtk_menu_button_set_menu_model (button, menu);
+  if (phrase_of (button) != BF_SETUP_METAL)
+    {
+      gtk_menu_button_set_menu_model (button, menu);
+      return;
+    }
+  GtkWidget *popover = gtk_popover_menu_new_from_model (menu);
+  gtk_popover_menu_add_child (GTK_POPOVER_MENU (popover), bf_thickness_box_new (part),
+                              BF_SETUP_MENU_THICKNESS);
+  gtk_menu_button_set_popover (button, popover);
 }
 
 static GtkWidget *

@@ -63,8 +63,14 @@ thickness_menu (const BfPart *part)
 static void
 fill_metal (GMenu *menu, const BfPart *part)
 {
+  g_autoptr (GMenu) typed = g_menu_new ();
   g_autoptr (GMenu) materials = materials_menu ();
   g_autoptr (GMenu) thickness = thickness_menu (part);
+  g_autoptr (GMenuItem) item = g_menu_item_new (NULL, NULL);
+
+  g_menu_item_set_attribute (item, "custom", "s", BF_SETUP_MENU_THICKNESS);
+  g_menu_append_item (typed, item);
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (typed));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (thickness));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (materials));
 }

@@ -74,6 +74,20 @@ def a_change_is_undone_and_saved(program, folder):
     assert json.loads(path.read_text())['joining'] == 'riveted'
 
 
+def a_thickness_is_typed_as_people_say_it(program, folder):
+    with gui.App(program, EXAMPLES / 'spoke-tray.benchfold') as app:
+        for words, metal in [('16 ga', '1.5 mm'), ('1/16"', '1.6 mm'), ('2', '2 mm'),
+                             ('0.060 in', '1.5 mm')]:
+            app.click(app.shown('push button', 'Metal: .*'))
+            app.shown('text', 'Thickness')
+            app.key('ctrl+a')
+            app.type(words)
+            app.key('Return')
+            app.shown('push button', f'Metal: Mild steel {metal}')
+            gui.until('the menu to close', lambda: not app.find('text', 'Thickness')
+                      or not gui.has_room(app.find('text', 'Thickness')))
+
+
 def the_pages_are_switched_by_keys(program, folder):
     with gui.App(program, EXAMPLES / 'spoke-tray.benchfold') as app:
         app.key('alt+2')
@@ -101,6 +115,7 @@ gui.main([
     opens_a_part_and_names_its_set_up,
     a_bad_file_is_told_in_a_line,
     a_change_is_undone_and_saved,
+    a_thickness_is_typed_as_people_say_it,
     the_pages_are_switched_by_keys,
     no_control_is_without_a_name,
 ])
