@@ -6,6 +6,7 @@
 
 #include "app/children.h"
 #include "app/document.h"
+#include "app/draw-page.h"
 #include "app/recent-list.h"
 #include "app/setup-bar.h"
 #include "app/size-page.h"
@@ -23,6 +24,9 @@ struct _BfStartPage
   BfSizePage *size_page;
   GtkLabel *size_note;
   GtkWidget *make_button;
+  BfDrawPage *draw_page;
+  GtkLabel *draw_note;
+  GtkWidget *draw_button;
   BfSetupBar *setup_bar;
 };
 
@@ -32,7 +36,6 @@ enum
 {
   SIGNAL_MADE,
   SIGNAL_OPENED,
-  SIGNAL_DRAWING,
   N_SIGNALS
 };
 static guint signals[N_SIGNALS];
@@ -55,6 +58,13 @@ show_sizes (BfStartPage *self, BfThing thing)
 }
 
 static void
+show_drawing (BfStartPage *self)
+{
+  gtk_stack_set_visible_child_name (self->stack, "draw");
+  bf_draw_page_begin (self->draw_page, bf_document_get_part (self->setup)->units);
+}
+
+static void
 thing_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   BfStartPage *self = BF_START_PAGE (widget);
@@ -64,7 +74,7 @@ thing_action (GtkWidget *widget, const char *name, GVariant *parameter)
   if (thing >= 0 && thing < BF_N_THINGS)
     show_sizes (self, (BfThing)thing);
   else if (thing == BF_N_THINGS)
-    g_signal_emit (self, signals[SIGNAL_DRAWING], 0, bf_document_get_part (self->setup));
+    show_drawing (self);
 }
 
 static void
@@ -85,6 +95,23 @@ make_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
   if (part != NULL)
     g_signal_emit (self, signals[SIGNAL_MADE], 0, part);
+}
+
+/* The drawing is closed: by a click on its first corner, by Return, or by the button. */
+static void
+drawn_cb (BfStartPage *self)
+{
+  if (!bf_draw_page_can_close (self->draw_page))
+    return;
+  g_autoptr (BfPart) part = bf_draw_page_make (self->draw_page, bf_document_get_part (self->setup));
+  g_signal_emit (self, signals[SIGNAL_MADE], 0, part);
+}
+
+static void
+drawing_changed_cb (BfStartPage *self)
+{
+  gtk_label_set_label (self->draw_note, bf_draw_page_get_words (self->draw_page));
+  gtk_widget_set_sensitive (self->draw_button, bf_draw_page_can_close (self->draw_page));
 }
 
 static void
@@ -127,8 +154,6 @@ add_signals (void)
                                        NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
   signals[SIGNAL_OPENED] = g_signal_new ("opened", BF_TYPE_START_PAGE, G_SIGNAL_RUN_LAST, 0, NULL,
                                          NULL, NULL, G_TYPE_NONE, 1, G_TYPE_FILE);
-  signals[SIGNAL_DRAWING] = g_signal_new ("drawing", BF_TYPE_START_PAGE, G_SIGNAL_RUN_LAST, 0, NULL,
-                                          NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
 }
 
 static void
@@ -138,6 +163,7 @@ bf_start_page_class_init (BfStartPageClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = bf_start_page_dispose;
   widget_class->map = bf_start_page_map;
+  g_type_ensure (BF_TYPE_DRAW_PAGE);
   g_type_ensure (BF_TYPE_RECENT_LIST);
   g_type_ensure (BF_TYPE_SETUP_BAR);
   g_type_ensure (BF_TYPE_SIZE_PAGE);
@@ -151,6 +177,9 @@ bf_start_page_class_init (BfStartPageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, BfStartPage, size_page);
   gtk_widget_class_bind_template_child (widget_class, BfStartPage, size_note);
   gtk_widget_class_bind_template_child (widget_class, BfStartPage, make_button);
+  gtk_widget_class_bind_template_child (widget_class, BfStartPage, draw_page);
+  gtk_widget_class_bind_template_child (widget_class, BfStartPage, draw_note);
+  gtk_widget_class_bind_template_child (widget_class, BfStartPage, draw_button);
   gtk_widget_class_bind_template_child (widget_class, BfStartPage, setup_bar);
   gtk_widget_class_install_action (widget_class, "start.thing", "i", thing_action);
   gtk_widget_class_install_action (widget_class, "start.back", NULL, back_action);
@@ -201,6 +230,12 @@ bf_start_page_init (BfStartPage *self)
   for (BfThing thing = BF_THING_TRAY; thing <= BF_N_THINGS; thing++)
     add_thing (self, thing);
   g_signal_connect_object (self->size_page, "changed", G_CALLBACK (sizes_changed_cb), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->draw_page, "changed", G_CALLBACK (drawing_changed_cb), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->draw_page, "closed", G_CALLBACK (drawn_cb), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->draw_button, "clicked", G_CALLBACK (drawn_cb), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (self->recent_list, "chosen", G_CALLBACK (recent_chosen_cb), self,
                            G_CONNECT_SWAPPED);

@@ -10,8 +10,7 @@ G_BEGIN_DECLS
 
 /* The page of a window with no part yet: what are you making?
  *
- * Signals: made (BfPart, boxed by pointer; valid during the emission), opened (GFile), drawing
- * (BfPart with the set-up: an outline of one's own is to be drawn). */
+ * Signals: made (BfPart, boxed by pointer; valid during the emission), opened (GFile). */
 
 #define BF_TYPE_START_PAGE (bf_start_page_get_type ())
 G_DECLARE_FINAL_TYPE (BfStartPage, bf_start_page, BF, START_PAGE, GtkWidget)

@@ -10,6 +10,8 @@
 #include "fold/checks-bends.h"
 #include "fold/checks-collide.h"
 #include "fold/checks-corners.h"
+#include "fold/checks-openings.h"
+#include "fold/checks-part.h"
 #include "fold/checks-reliefs.h"
 #include "fold/checks-unbuilt.h"
 #include "fold/fix-find.h"
@@ -288,6 +290,8 @@ bf_checks_find (BfFold *fold)
   bf_checks_find_reliefs (fold);
   bf_checks_find_collisions (fold);
   bf_checks_find_bends (fold);
+  bf_checks_find_openings (fold);
+  bf_checks_find_part (fold);
   bf_checks_find_unbuilt (fold);
   bf_fixes_find (fold);
   sort_checks (fold);

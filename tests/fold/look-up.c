@@ -15,6 +15,12 @@ find_check (const BfFold *fold, const char *code, const char *where)
   return NULL;
 }
 
+guint
+count_to_heed (const BfFold *fold)
+{
+  return fold->checks->len - bf_fold_count_checks (fold, BF_SEVERITY_GOOD_TO_KNOW);
+}
+
 const BfBendResult *
 find_bend (const BfFold *fold, const char *flange)
 {

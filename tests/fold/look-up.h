@@ -9,6 +9,9 @@
 /* The first check of that code, at `where` if that is not NULL. */
 const BfCheck *find_check (const BfFold *fold, const char *code, const char *where);
 
+/* How many checks are more than good to know. */
+guint count_to_heed (const BfFold *fold);
+
 const BfBendResult *find_bend (const BfFold *fold, const char *flange);
 const BfFace *find_face (const BfFold *fold, const char *id);
 
