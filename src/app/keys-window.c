@@ -6,7 +6,6 @@
 
 #include "app/keys.h"
 
-#define WIDTH_PX 880
 #define HEIGHT_PX 620
 
 /* "Ctrl+Z or Ctrl+Y". Returns: (transfer full). */
@@ -94,13 +93,15 @@ close_at_escape (GtkWidget *window)
 void
 bf_keys_window_show (GtkWindow *parent)
 {
-  GtkWidget *window = g_object_new (GTK_TYPE_WINDOW, "title", _ ("Keys"), "transient-for", parent,
-                                    "modal", TRUE, "destroy-with-parent", TRUE, "default-width",
-                                    WIDTH_PX, "default-height", HEIGHT_PX, NULL);
+  GtkWidget *window =
+      g_object_new (GTK_TYPE_WINDOW, "title", _ ("Keys"), "transient-for", parent, "modal", TRUE,
+                    "destroy-with-parent", TRUE, "default-height", HEIGHT_PX, NULL);
   GtkWidget *scrolled = gtk_scrolled_window_new ();
 
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_AUTOMATIC,
                                   GTK_POLICY_AUTOMATIC);
+  /* As wide as the words of the language are. */
+  gtk_scrolled_window_set_propagate_natural_width (GTK_SCROLLED_WINDOW (scrolled), TRUE);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), columns_new ());
   gtk_window_set_child (GTK_WINDOW (window), scrolled);
   close_at_escape (window);
