@@ -50,7 +50,7 @@ was_found (const Search *search, const BfCollision *pair)
 static gboolean
 parts_them (Search *search, const BfCollision *pair, const BfFix *fix)
 {
-  g_autoptr (BfPart) part = bf_fix_apply (search->fold->part, fix, NULL);
+  g_autoptr (BfPart) part = bf_fix_apply (search->fold->asked, fix, NULL);
   g_autoptr (GArray) left = g_array_new (FALSE, FALSE, sizeof (BfCollision));
   g_autoptr (BfFold) tried = NULL;
 

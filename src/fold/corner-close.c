@@ -4,6 +4,7 @@
 
 #include "fold/corner-planes.h"
 #include "fold/side.h"
+#include "fold/tabs.h"
 
 #define HEM_RAD (G_PI - 1e-6)
 
@@ -13,17 +14,34 @@ is_hem (const BfFlap *flap)
   return flap->angle_rad > HEM_RAD;
 }
 
+/* A side with a tab ends on the tab's drawn line: where its outer faces meet, or its inner ones, as
+ * the part counts; of an acute bend it is the outermost tangent, which lies nearer. The tab's outer
+ * face lies against the covering wall, unless a gap is asked. */
+static double
+tab_back_mm (const BfLayout *layout, const BfMeeting *meeting, double phi_rad)
+{
+  gboolean asked = meeting->asked != NULL && !isnan (meeting->asked->gap_mm);
+  gboolean inside = layout->part->measure == BF_MEASURE_INSIDE;
+  double gap = asked ? meeting->gap_mm : 0.0, t = layout->thickness_mm;
+  double radius = bf_tab_of (layout, meeting)->radius_mm + (inside ? 0.0 : t);
+  double acute = MAX (0.0, tan ((G_PI - phi_rad) / 2.0) - 1.0) * radius;
+
+  return acute + (inside ? gap + t : gap - t * cos (phi_rad)) / sin (phi_rad);
+}
+
 /* How far the side stands back from the line where the two inside planes meet, in the surface and
  * square to that line; negative where it runs past it. */
 static double
-stand_back_mm (const BfMeeting *meeting, BfSideName name, double phi_rad, double thickness_mm)
+stand_back_mm (const BfLayout *layout, const BfMeeting *meeting, BfSideName name, double phi_rad)
 {
-  double c = MAX (0.0, -cos (phi_rad));
+  double c = MAX (0.0, -cos (phi_rad)), thickness_mm = layout->thickness_mm;
 
   if (!bf_meeting_covers (meeting))
     return meeting->gap_mm / (2.0 * sin (phi_rad / 2.0));
   if (name == bf_meeting_covering_side (meeting))
     return -thickness_mm * (1.0 - c) / sin (phi_rad);
+  if (meeting->tabbed)
+    return tab_back_mm (layout, meeting, phi_rad);
   return (meeting->gap_mm + thickness_mm * c) / sin (phi_rad);
 }
 
@@ -93,7 +111,7 @@ trim_at_inside_line (BfLayout *layout, const BfMeeting *meeting, BfSideName name
       MAX (flap->sides[name].zone_limit_mm, MAX (at, at + lean * bf_side_mould_w (flap)));
   if (bf_meeting_covers (meeting) && name != bf_meeting_covering_side (meeting))
     keep_bend_covered (layout, meeting, name);
-  at += stand_back_mm (meeting, name, bf_inside_planes_angle (&own, &its), layout->thickness_mm) *
+  at += stand_back_mm (layout, meeting, name, bf_inside_planes_angle (&own, &its)) *
         sqrt (1.0 + lean * lean);
   bf_side_add (&flap->sides[name], at, lean);
 

@@ -38,13 +38,14 @@ bf_meeting_turns_alike (const BfLayout *layout, const BfMeeting *meeting)
 static inline gboolean
 bf_meeting_covers (const BfMeeting *meeting)
 {
-  return meeting->join == BF_JOIN_COVERS_BEFORE || meeting->join == BF_JOIN_COVERS_AFTER;
+  return meeting->tabbed || meeting->join == BF_JOIN_COVERS_BEFORE ||
+         meeting->join == BF_JOIN_COVERS_AFTER;
 }
 
 static inline BfSideName
 bf_meeting_covering_side (const BfMeeting *meeting)
 {
-  return meeting->join == BF_JOIN_COVERS_BEFORE ? BF_SIDE_END : BF_SIDE_START;
+  return meeting->join == BF_JOIN_COVERS_AFTER ? BF_SIDE_START : BF_SIDE_END;
 }
 
 /* q of the outer vertex: where a side ends that nothing trims. */

@@ -8,6 +8,7 @@
 #include "fold/end-relief.h"
 #include "fold/plan-reach.h"
 #include "fold/side.h"
+#include "fold/tabs.h"
 
 gboolean
 bf_corner_is_convex (const BfMeeting *meeting)
@@ -134,6 +135,7 @@ fill_meeting (const BfLayout *layout, BfMeeting *meeting)
   meeting->asked = bf_part_find_corner (layout->part, bf_meeting_on (layout, meeting), meeting->at);
   meeting->join = bf_part_resolve_join (layout->part, meeting->asked);
   meeting->gap_mm = bf_part_resolve_gap_mm (layout->part, meeting->asked);
+  meeting->tabbed = bf_tab_of (layout, meeting) != NULL;
   meeting->interior_rad = G_PI - exterior;
   meeting->vertex = b->edge_start;
   meeting->before_in = bf_vec2_scale (a->edge_e, -1.0);

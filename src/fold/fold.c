@@ -14,6 +14,7 @@
 #include "fold/overlay.h"
 #include "fold/reliefs.h"
 #include "fold/seams.h"
+#include "fold/tabs.h"
 
 /* How far from a relief's centre, in its diameters, the scraps that it makes may reach. */
 #define SCRAP_REACH 1.5
@@ -206,8 +207,9 @@ bf_fold_shape (BfPart *part)
   g_return_val_if_fail (bf_part_n_points (part) >= 3, NULL);
   fold = g_new0 (BfFold, 1);
   g_atomic_ref_count_init (&fold->ref_count);
-  fold->part = bf_part_copy (part);
-  bf_part_make_counter_clockwise (fold->part);
+  fold->asked = bf_part_copy (part);
+  bf_part_make_counter_clockwise (fold->asked);
+  fold->part = bf_tabs_add (fold->asked);
   fold->faces = owning_array (sizeof (BfFace), clear_face);
   fold->bends = owning_array (sizeof (BfBendResult), (GDestroyNotify)bf_bend_result_clear);
   fold->reliefs = owning_array (sizeof (BfRelief), (GDestroyNotify)bf_relief_clear);
@@ -261,6 +263,7 @@ bf_fold_unref (BfFold *fold)
   g_array_unref (fold->faces);
   bf_layout_free (fold->layout);
   bf_part_unref (fold->part);
+  bf_part_unref (fold->asked);
   g_free (fold);
 }
 

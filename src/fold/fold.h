@@ -160,7 +160,8 @@ typedef struct
 typedef struct
 {
   gatomicrefcount ref_count;
-  BfPart *part;     /* the part folded, counter-clockwise */
+  BfPart *asked;    /* the part as asked, counter-clockwise */
+  BfPart *part;     /* the part folded: as asked, with the tabs that its corners are joined by */
   GArray *faces;    /* BfFace: the base, then the flanges by id */
   GArray *bends;    /* BfBendResult, by id */
   GArray *reliefs;  /* BfRelief */

@@ -83,6 +83,7 @@ typedef struct
   const BfCorner *asked; /* or NULL */
   BfJoin join;
   double gap_mm;
+  gboolean tabbed; /* joined by a tab, which is there: see fold/tabs.h */
   double interior_rad;
   BfVec2 vertex, before_in, after_in; /* unit vectors along the edges, from it */
   BfVec2 outer_vertex;                /* the vertex counted outside, whatever the part's measure */

@@ -196,7 +196,7 @@ scored (void)
 static BfPart *
 tabbed (void)
 {
-  BfPart *part = make_tray (200.0, 120.0, 40.0, 90.0);
+  BfPart *part = make_tray (200.0, 120.0, 12.0, 90.0);
 
   add_corner (part, "base", 1)->join = BF_JOIN_TAB;
   return part;
@@ -240,7 +240,7 @@ static const Fault faults[] = {
     NAN },
   { "/checks/not-folded-yet/score", scored, "not-folded-yet", "front", BF_SEVERITY_MUST_FIX, NAN,
     NAN },
-  { "/checks/not-folded-yet/tab", tabbed, "not-folded-yet", "base:1", BF_SEVERITY_LOOK_AT, NAN,
+  { "/checks/tab-not-made", tabbed, "tab-not-made", "base:1", BF_SEVERITY_LOOK_AT, NAN,
     NAN },
   { "/checks/not-folded-yet/folded", folded_corner, "not-folded-yet", "base:1", BF_SEVERITY_LOOK_AT,
     NAN, NAN },
