@@ -100,6 +100,10 @@ list_papers (BfMakePage *self)
   for (guint i = 0; i < n; i++)
     gtk_string_list_append (names, papers[i].name);
   gtk_drop_down_set_model (self->paper_list, G_LIST_MODEL (names));
+  /* What has the focus is a button within, which would be called by its class. */
+  gtk_accessible_update_property (
+      GTK_ACCESSIBLE (gtk_widget_get_first_child (GTK_WIDGET (self->paper_list))),
+      GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Paper"), -1);
   for (guint i = 0; i < n; i++)
     if (&papers[i] == bf_settings_paper (self->settings))
       gtk_drop_down_set_selected (self->paper_list, i);

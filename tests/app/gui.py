@@ -169,10 +169,12 @@ class App:
 
     def dialogue(self, title):
         """Waits for a window of that title and gives it the focus."""
-        window = until(f'the window {title}', lambda: subprocess.run(
-            ['xdotool', 'search', '--onlyvisible', '--name', f'^{title}$'],
-            stdout=subprocess.PIPE, text=True).stdout.split()[-1])
+        window = until(f'the window {title}', lambda: self.windows(title))[-1]
         xdo('windowfocus', '--sync', window)
+
+    def windows(self, title):
+        return subprocess.run(['xdotool', 'search', '--onlyvisible', '--name', f'^{title}$'],
+                              stdout=subprocess.PIPE, text=True).stdout.split()
 
     def end(self):
         """Ends the program by its own key, and fails where it said something on its way."""
