@@ -91,7 +91,7 @@ fix_clicked_cb (BfChecksLine *self, GtkWidget *button)
 
   g_return_if_fail (check != NULL);
   g_autoptr (BfFold) fold = bf_fold_ref (self->shown);
-  g_autoptr (BfPart) fixed = bf_fix_apply (fold->part, &check->fix, NULL);
+  g_autoptr (BfPart) fixed = bf_fix_apply (fold->asked, &check->fix, NULL);
   g_autofree char *words = bf_fix_words (&check->fix, fold->part->units);
   self->last_row = gtk_list_box_row_get_index (GTK_LIST_BOX_ROW (row));
   if (fixed != NULL)

@@ -81,6 +81,7 @@ face_words (const char *on)
 static void
 add (Survey *survey, guint opening, BfCheck check, char *message)
 {
+  check.fix.at = opening; /* which one a fix would be for */
   bf_checks_add (survey->fold, check, on_of (survey, opening), message);
 }
 

@@ -9,8 +9,10 @@
 #include "core/drills.h"
 #include "core/materials.h"
 #include "core/tolerance.h"
+#include "fold/fix-opening.h"
 #include "fold/layout.h"
 #include "fold/side.h"
+#include "fold/tabs.h"
 
 /* Halvings that find where two sides cross: 1e5 mm down to 1e-10. */
 #define N_HALVINGS 50
@@ -70,13 +72,15 @@ sound_flat_mm (const BfFold *fold)
 static BfFix
 keep_if_it_holds (const BfFold *fold, BfFix fix)
 {
-  g_autoptr (BfPart) part = bf_fix_apply (fold->part, &fix, NULL);
+  g_autoptr (BfPart) asked = bf_fix_apply (fold->asked, &fix, NULL);
+  g_autoptr (BfPart) part = NULL;
   const BfFlap *before = flap_of (fold->layout, fix.id), *after;
   BfLayout *layout;
   gboolean holds;
 
-  if (part == NULL)
+  if (asked == NULL)
     return no_fix;
+  part = bf_tabs_add (asked);
   layout = bf_layout_new (part);
   bf_layout_unfold (layout);
   after = flap_of (layout, fix.id);
@@ -209,6 +213,7 @@ static const struct
   { "flange-off-edge", fix_off_edge },      { "flange-too-short", fix_short },
   { "flange-too-narrow", fix_narrow },      { "radius-too-tight", fix_tight },
   { "relief-too-small", fix_small_relief }, { "relief-missing", fix_no_relief },
+  { "opening-near-bend", bf_fix_opening },  { "opening-near-edge", bf_fix_opening },
 };
 
 static BfFix

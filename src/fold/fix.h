@@ -47,7 +47,7 @@ double bf_fix_round_down_mm (double length_mm, BfUnits units);
  * Returns: (transfer full), or NULL for BF_FIX_NONE. */
 char *bf_fix_words (const BfFix *fix, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
-/* The part with the fix made: the part of the fold that the fix came with (or one like it).
+/* The part with the fix made. part: what was asked of the fold that the fix came with.
  * Returns: (transfer full), or NULL with an error of BF_FIX_ERROR. */
 BfPart *
 bf_fix_apply (const BfPart *part, const BfFix *fix, GError **error) G_GNUC_WARN_UNUSED_RESULT;
