@@ -26,6 +26,7 @@ typedef struct
 static gboolean apply_report (BfCommand *command, const char *value, GError **error);
 static gboolean apply_template (BfCommand *command, const char *value, GError **error);
 static gboolean apply_pattern (BfCommand *command, const char *value, GError **error);
+static gboolean apply_marking (BfCommand *command, const char *value, GError **error);
 static gboolean apply_demo (BfCommand *command, const char *value, GError **error);
 static gboolean apply_paper (BfCommand *command, const char *value, GError **error);
 static gboolean apply_units (BfCommand *command, const char *value, GError **error);
@@ -36,12 +37,12 @@ static const Option options[] = {
   { "--report", FALSE, FALSE, apply_report },
   { "--template", TRUE, FALSE, apply_template },
   { "--pattern", TRUE, TRUE, apply_pattern },
+  { "--marking", TRUE, FALSE, apply_marking },
   { "--demo", TRUE, FALSE, apply_demo },
   { "--paper", TRUE, FALSE, apply_paper },
   { "--units", TRUE, FALSE, apply_units },
   { "--help", FALSE, FALSE, apply_help },
   { "--version", FALSE, FALSE, apply_version },
-  { "--marking", TRUE, FALSE, NULL },
   { "--card", TRUE, FALSE, NULL },
   { "--model", TRUE, FALSE, NULL },
   { "--gauges", TRUE, FALSE, NULL },
@@ -97,6 +98,15 @@ apply_pattern (BfCommand *command, const char *value, GError **error)
   if (!bf_output_has_suffix (value, ".svg") && !bf_output_has_suffix (value, ".dxf"))
     return refuse (error, "--pattern", _ ("the file's name must end in .svg or .dxf"));
   g_ptr_array_add (command->patterns, g_strdup (value));
+  return TRUE;
+}
+
+static gboolean
+apply_marking (BfCommand *command, const char *value, GError **error)
+{
+  if (!bf_output_has_suffix (value, ".pdf") && !bf_output_has_suffix (value, ".csv"))
+    return refuse (error, "--marking", _ ("the file's name must end in .pdf or .csv"));
+  command->marking_path = g_strdup (value);
   return TRUE;
 }
 
@@ -231,7 +241,8 @@ take_all (BfCommand *command, Arguments *arguments, GError **error)
 static gboolean
 has_outputs (const BfCommand *command)
 {
-  return command->report || command->template_path != NULL || command->patterns->len > 0;
+  return command->report || command->template_path != NULL || command->patterns->len > 0 ||
+         command->marking_path != NULL;
 }
 
 static gboolean
@@ -265,6 +276,8 @@ check_targets (const BfCommand *command, GError **error)
 
   if (command->template_path != NULL)
     g_ptr_array_add (paths, command->template_path);
+  if (command->marking_path != NULL)
+    g_ptr_array_add (paths, command->marking_path);
   for (guint i = 0; i < command->patterns->len; i++)
     g_ptr_array_add (paths, g_ptr_array_index (command->patterns, i));
 
@@ -322,6 +335,7 @@ bf_command_free (BfCommand *command)
   g_ptr_array_unref (command->files);
   g_ptr_array_unref (command->patterns);
   g_free (command->template_path);
+  g_free (command->marking_path);
   g_free (command->demo_dir);
   g_free (command);
 }

@@ -37,6 +37,7 @@ typedef struct
   gboolean report;
   char *template_path;  /* NULL: none asked */
   GPtrArray *patterns;  /* char *, each ending in .svg or .dxf */
+  char *marking_path;   /* ending in .pdf or .csv; NULL: none asked */
   char *demo_dir;       /* NULL: none asked */
   const BfPaper *paper; /* NULL: not given */
   gboolean has_units;   /* FALSE: each part's own */

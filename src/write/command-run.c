@@ -36,6 +36,8 @@ print_help (void)
          "  --pattern OUT.svg    outline, holes and bend lines as a drawing in mm\n"
          "  --pattern OUT.dxf    the same for a cutting machine; --pattern may be given\n"
          "                       more than once, a file each\n"
+         "  --marking OUT.pdf    marking out with a rule and a square, step by step, where\n"
+         "                       there is no printer for the template; OUT.csv: as a table\n"
          "  --report             sizes, bends, reliefs, seams and checks as JSON, printed\n"
          "                       last; always in mm and degrees\n"
          "\n"
@@ -110,7 +112,8 @@ add_files (const BfCommand *command, BfOutputs *outputs, BfOutputBatch *batch, G
     return FALSE;
   for (guint i = 0; i < command->patterns->len; i++)
     bf_outputs_add_pattern (outputs, batch, g_ptr_array_index (command->patterns, i));
-  return TRUE;
+  return command->marking_path == NULL ||
+         bf_outputs_add_marking (outputs, batch, command->marking_path, error);
 }
 
 static gboolean

@@ -4,10 +4,17 @@
 
 #include <string.h>
 
+#include "core/units.h"
 #include "write/dxf.h"
+#include "write/marking-csv.h"
+#include "write/marking-pdf.h"
 #include "write/report.h"
 #include "write/svg.h"
 #include "write/template-pdf.h"
+
+/* Marks of the rule that marking-out is rounded to. */
+#define STEP_MM 0.5
+#define STEP_IN (1.0 / 32.0)
 
 /* The fold itself where the units are the same, so that nothing is worked out twice. */
 static BfFold *
@@ -47,12 +54,18 @@ bf_outputs_free (BfOutputs *outputs)
   g_free (outputs);
 }
 
+static const BfPaper *
+paper_of (const BfOutputs *outputs)
+{
+  return outputs->paper != NULL ? outputs->paper : bf_paper_of_locale ();
+}
+
 static const BfTemplate *
 lay_out_template (BfOutputs *outputs)
 {
   BfTemplateOptions options = { .units = outputs->shown->part->units };
 
-  options.paper = outputs->paper != NULL ? outputs->paper : bf_paper_of_locale ();
+  options.paper = paper_of (outputs);
   if (outputs->template == NULL)
     outputs->template = bf_template_new (outputs->shown, &options);
   return outputs->template;
@@ -77,6 +90,32 @@ bf_outputs_add_template (BfOutputs *outputs, BfOutputBatch *batch, const char *p
   if (pdf == NULL)
     return FALSE;
   bf_output_batch_add (batch, path, pdf);
+  return TRUE;
+}
+
+gboolean
+bf_outputs_add_marking (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
+{
+  BfUnits units = outputs->shown->part->units;
+  g_autoptr (BfMarking) marking =
+      bf_marking_new (outputs->shown, units == BF_UNITS_IN ? STEP_IN * BF_MM_PER_INCH : STEP_MM);
+  g_autoptr (BfMarkingPages) pages = NULL;
+  g_autoptr (GBytes) bytes = NULL;
+  char *text;
+
+  if (bf_output_has_suffix (path, ".csv"))
+    {
+      text = bf_marking_csv (marking, units);
+      bytes = g_bytes_new_take (text, strlen (text));
+    }
+  else
+    {
+      pages = bf_marking_pages_new (marking, paper_of (outputs), units);
+      bytes = bf_marking_pdf (pages, error);
+    }
+  if (bytes == NULL)
+    return FALSE;
+  bf_output_batch_add (batch, path, bytes);
   return TRUE;
 }
 

@@ -32,5 +32,9 @@ gboolean bf_outputs_add_template (BfOutputs *outputs,
                                   const char *path,
                                   GError **error);
 
+/* Marking-out as path's suffix says, .pdf or .csv, to 0.5 mm or 1/32 in. FALSE as above. */
+gboolean
+bf_outputs_add_marking (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error);
+
 /* A pattern as path's suffix says, .svg or .dxf. */
 void bf_outputs_add_pattern (BfOutputs *outputs, BfOutputBatch *batch, const char *path);

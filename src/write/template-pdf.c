@@ -2,86 +2,31 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "write/template-pdf.h"
 
-#include <cairo-pdf.h>
-#include <glib/gi18n.h>
+#include "write/pdf-pages.h"
 
-#include "core/setup-sentence.h"
-
-#define POINTS_PER_MM (72.0 / 25.4)
-#define MAKER "Benchfold"
-
-static cairo_status_t
-append (void *closure, const unsigned char *bytes, unsigned int length)
-{
-  g_byte_array_append (closure, bytes, length);
-  return CAIRO_STATUS_SUCCESS;
-}
-
-static void
-set_metadata (cairo_surface_t *surface, const BfTemplate *template)
-{
-  const BfPart *part = bf_template_fold (template)->part;
-  g_autofree char *sentence = bf_setup_sentence (part);
-  const char *name = part->name != NULL ? part->name : "";
-
-  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_TITLE, name);
-  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_SUBJECT, sentence);
-  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_AUTHOR, MAKER);
-  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATOR, MAKER);
-}
-
-static void
-draw_page (cairo_surface_t *surface, cairo_t *cr, const BfTemplate *template, guint i)
+static BfPdfPage
+page_size (guint i, gconstpointer template)
 {
   BfTemplatePage page = bf_template_page (template, i);
 
-  cairo_pdf_surface_set_size (surface, page.width_mm * POINTS_PER_MM,
-                              page.height_mm * POINTS_PER_MM);
-  cairo_pdf_surface_set_page_label (surface, page.label);
-  cairo_save (cr);
-  cairo_scale (cr, POINTS_PER_MM, POINTS_PER_MM);
-  bf_template_draw_page (template, i, cr);
-  cairo_restore (cr);
-  cairo_show_page (cr);
+  return (BfPdfPage){ page.width_mm, page.height_mm, page.label };
 }
 
-/* Cairo remembers its first fault: everything is drawn, and asked about once at the end. */
-static cairo_status_t
-draw_pages (GByteArray *bytes, const BfTemplate *template)
+static void
+draw_page (guint i, cairo_t *cr, gconstpointer template)
 {
-  cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (append, bytes, 1.0, 1.0);
-  cairo_t *cr = cairo_create (surface);
-  cairo_status_t status;
-
-  set_metadata (surface, template);
-  for (guint i = 0; i < bf_template_n_pages (template); i++)
-    draw_page (surface, cr, template, i);
-  status = cairo_status (cr);
-  cairo_destroy (cr);
-  cairo_surface_finish (surface);
-  if (status == CAIRO_STATUS_SUCCESS)
-    status = cairo_surface_status (surface);
-  cairo_surface_destroy (surface);
-  return status;
+  bf_template_draw_page (template, i, cr);
 }
 
 GBytes *
 bf_template_pdf (const BfTemplate *template, GError **error)
 {
-  g_autoptr (GByteArray) bytes = g_byte_array_new ();
-  cairo_status_t status;
+  BfPdfPages pages = { .page = page_size, .draw = draw_page, .data = template };
 
   g_return_val_if_fail (template != NULL, NULL);
-
-  status = draw_pages (bytes, template);
-  if (status != CAIRO_STATUS_SUCCESS)
-    {
-      /* Translators: what the drawing library says went wrong. */
-      g_set_error (error, BF_WRITE_ERROR, BF_WRITE_ERROR_DRAWING,
-                   _ ("the template could not be drawn: %s"), cairo_status_to_string (status));
-      return NULL;
-    }
-  return g_byte_array_free_to_bytes (g_steal_pointer (&bytes));
+  pages.part = bf_template_fold (template)->part;
+  pages.n_pages = bf_template_n_pages (template);
+  return bf_pdf_pages (&pages, error);
 }
 
 gboolean

@@ -37,7 +37,7 @@ static const Refusal refusals[] = {
   { "--demo", "--demo: a value must follow it" },
   { "--demo d a", "--demo: brings its own part; name no FILE with it" },
   { "--demo d --report", "--demo: writes its own outputs; ask for no others with it" },
-  { "--marking m.pdf a", "--marking: not built yet" },
+  { "--marking m.txt a", "--marking: the file's name must end in .pdf or .csv" },
   { "--card c.pdf a", "--card: not built yet" },
   { "--model m.pdf a", "--model: not built yet" },
   { "--gauges g.pdf a", "--gauges: not built yet" },

@@ -58,7 +58,7 @@ def test_bad_usage(folder):
             (['--report', '--report', part], '--report: ', 'once'),
             (['--pattern', 'a.pdf', part], '--pattern: ', 'not built yet'),
             (['--pattern', 'a.png', part], '--pattern: ', '.svg or .dxf'),
-            (['--marking', 'a.csv', part], '--marking: ', 'not built yet'),
+            (['--marking', 'a.txt', part], '--marking: ', '.pdf or .csv'),
             (['--report', '--paper', 'B9', part], '--paper: ', 'A4'),
             (['--report', '--units', 'ft', part], '--units: ', 'mm or in'),
             (['--template', part, part], f'{part}: ', 'replace the part'),
@@ -70,7 +70,7 @@ def test_bad_usage(folder):
 
 def test_not_built_yet(folder):
     part = cases.put(folder, cases.TRAY)
-    for option in ('--marking=m.pdf', '--card=c.pdf', '--model=m.pdf', '--gauges=g.pdf',
+    for option in ('--card=c.pdf', '--model=m.pdf', '--gauges=g.pdf',
                    '--strip=s.pdf', '--pack=d', '--corners-only', '--mirror', '--kerf=on',
                    '--bend-lines=out', '--printer-scale=1,1'):
         refused(cases.run(option, '--report', part, folder=folder), 2,

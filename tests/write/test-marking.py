@@ -1,0 +1,97 @@
+#!/usr/bin/python3
+# SPDX-FileCopyrightText: Benchfold contributors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Marking-out read back: the table by Python's csv, the pages by Poppler."""
+
+import csv
+import re
+import subprocess
+import sys
+
+import cases
+
+SIXTY_FOURTH = 1 / 64
+
+
+def table(folder, part, *arguments):
+    cases.output(folder, part, '--marking', 'm.csv', *arguments)
+    with open(folder / 'm.csv', encoding='utf-8', newline='') as file:
+        return list(csv.DictReader(file))
+
+
+def report(folder, part):
+    return cases.json.loads(cases.output(folder, part, '--report'))
+
+
+def corner(rings):
+    points = [p for ring in rings for p in ring]
+    return min(x for x, y in points), min(y for x, y in points)
+
+
+def test_tray_by_hand(folder):
+    """The acceptance figures: blank 274.692 × 194.692, drills of 6.5 mm in four corners."""
+    rows = table(folder, cases.TRAY)
+    start, = [r for r in rows if r['do'] == 'start']
+    assert (start['x'], start['y']) == ('274.5', '194.5'), start
+    drills = [r for r in rows if r['do'] == 'drill']
+    assert len(drills) == 4 and {r['size'] for r in drills} == {'6.5'}, drills
+    assert {r['what'] for r in rows if r['do'] == 'strike-bend'} == {'front', 'right', 'back',
+                                                                    'left'}
+    assert [int(r['step']) for r in rows] == sorted(int(r['step']) for r in rows)
+
+
+def test_bend_lines_are_the_report_s(folder):
+    told = report(folder, cases.TRAY)
+    x0, y0 = corner(told['blank']['rings'])
+    rows = {r['what']: r for r in table(folder, cases.TRAY) if r['do'] == 'strike-bend'}
+    for bend in told['bends']:
+        (ax, ay), (bx, by) = bend['line']
+        row = rows[bend['flange']]
+        exact = ay - y0 if abs(ay - by) < 1e-9 else ax - x0
+        cases.near(float(row['distance']), exact, 0.25 + 1e-9)
+        assert row['from'] == ('bottom' if abs(ay - by) < 1e-9 else 'left')
+
+
+def test_inches(folder):
+    told = report(folder, cases.TRAY)
+    x0, y0 = corner(told['blank']['rings'])
+    rows = table(folder, cases.TRAY, '--units', 'in')
+    lengths = [float(r[name]) for r in rows for name in ('distance', 'x', 'y') if r[name]]
+    assert all(abs(length * 32 - round(length * 32)) < 1e-6 for length in lengths)
+    for bend in told['bends']:
+        (ax, ay), (_, by) = bend['line']
+        row, = [r for r in rows if r['what'] == bend['flange']]
+        exact = (ay - y0 if abs(ay - by) < 1e-9 else ax - x0) / 25.4
+        cases.near(float(row['distance']), exact, SIXTY_FOURTH + 1e-9)
+
+
+def test_names_with_commas(folder):
+    part = cases.tray(flanges=[{'id': 'a, "b"', 'on': 'base', 'edge': 0, 'length': 40, 'angle': 90,
+                                'turn': 'up'}])
+    rows = table(folder, part)
+    assert [r['what'] for r in rows if r['do'] == 'strike-bend'] == ['a, "b"']
+
+
+def test_pages(folder):
+    cases.output(folder, cases.TRAY, '--marking', 'm.pdf', '--paper', 'Letter')
+    info = subprocess.run(['pdfinfo', folder / 'm.pdf'], stdout=subprocess.PIPE, text=True,
+                          check=True).stdout
+    assert '612 x 792 pts' in info, info
+    text = subprocess.run(['pdftotext', '-layout', folder / 'm.pdf', '-'], stdout=subprocess.PIPE,
+                          text=True, check=True).stdout
+    for words in ('Tray', 'page 1 of', 'Mild steel 1.5 mm', 'Set the square to', 'Drill 6.5 mm: 4 holes', 'Both diagonals'):
+        assert words in ' '.join(text.split()), words
+    stated, = re.findall(r'none is off by more than (0\.\d+) mm', ' '.join(text.split()))[:1]
+    assert 0.15 < float(stated) <= 0.25, stated
+
+
+def test_every_example(folder):
+    for path in cases.EXAMPLES:
+        result = cases.run('--marking', folder / 'm.pdf', path)
+        assert result.returncode == 0, (path, result.stderr)
+        result = cases.run('--marking', folder / 'm.csv', path)
+        assert result.returncode == 0, (path, result.stderr)
+
+
+if __name__ == '__main__':
+    cases.main(sys.modules[__name__])
