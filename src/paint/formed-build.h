@@ -27,7 +27,8 @@ typedef struct
 {
   BfFormedScene *scene;
   const BfFold *fold;
-  const GArray *holes; /* BfFormedHole */
+  const GArray *holes; /* BfFormedHole; or NULL, */
+  GPtrArray *cuts;     /* and then BfRing: what is cut of flats and bends */
   GArray *mouths;      /* BfFormedMouth: two a sector, its root and its tip */
   double thickness_mm;
 } BfFormedBuild;
@@ -63,6 +64,28 @@ void bf_formed_mouths_meet_edge (BfFormedBuild *build,
                                  guint face,
                                  const BfVec3 edge[2],
                                  GArray *reaches);
+
+/* A bend as it is built: strips between lines 0 and n_strips. */
+typedef struct
+{
+  BfFormedBuild *build;
+  const BfSolid *sector;
+  const BfFormedMouth *root, *tip;
+  guint n_strips;
+} BfFormedBend;
+
+/* A point x mm along a line of the bend, on that side; and the direction out of that side there
+ * (for line + 0.5, in the middle of a strip). */
+BfVec3 bf_formed_bend_point (const BfFormedBend *bend, guint line, BfFormedSide side, double x);
+BfVec3 bf_formed_bend_outward (const BfFormedBend *bend, double line, BfFormedSide side);
+
+/* Closes the bend from `from` to `to` along one of its two mouths, where no flat has met it. */
+void
+bf_formed_bend_close (const BfFormedBend *bend, const BfFormedMouth *mouth, BfFormedReach reach);
+
+/* The bend's strips where something is cut of them, with the rims of the cuts and its ends. bands:
+ * those of the marking side and of the other side. FALSE, and nothing done, where nothing is. */
+gboolean bf_formed_build_cut_bend (const BfFormedBend *bend, const int bands[2]);
 
 void bf_formed_build_slab (BfFormedBuild *build, const BfSolid *slab);
 

@@ -4,6 +4,7 @@
 
 #include "core/tolerance.h"
 #include "paint/formed-build.h"
+#include "paint/formed-cuts.h"
 #include "paint/formed-edges.h"
 
 /* Less than this is nothing to look at. */
@@ -155,34 +156,6 @@ bf_formed_add_stop (BfFormedScene *scene, BfVec3 at, BfVec3 normal, double way)
   g_array_index (scene->bands, BfFormedBand, scene->bands->len - 1).stops.size++;
 }
 
-static gboolean
-ring_is_within (const BfRing *inner, const BfRing *outer)
-{
-  for (guint i = 0; i < bf_ring_size (inner); i++)
-    if (!bf_ring_contains (outer, bf_ring_vertex (inner, i)->p))
-      return FALSE;
-  return TRUE;
-}
-
-/* The blank's holes that lie within one face. Those that reach into a bend are left out. */
-static GArray *
-holes_of_blank (const BfFold *fold)
-{
-  GArray *holes = g_array_new (FALSE, FALSE, sizeof (BfFormedHole));
-
-  for (guint i = fold->blank.n_outer; fold->blank.rings != NULL && i < fold->blank.rings->len; i++)
-    for (guint face = 0; face < fold->faces->len; face++)
-      {
-        BfFormedHole hole = { face, bf_blank_ring (&fold->blank, i) };
-
-        if (!ring_is_within (hole.ring, bf_fold_face (fold, face)->outline))
-          continue;
-        g_array_append_val (holes, hole);
-        break;
-      }
-  return holes;
-}
-
 static BfFormedScene *
 new_scene (void)
 {
@@ -240,7 +213,7 @@ build_solids (BfFormedBuild *build, const BfFormed *formed)
 BfFormedScene *
 bf_formed_scene_new (const BfFold *fold, const BfFormed *formed, const GArray *holes)
 {
-  g_autoptr (GArray) own_holes = NULL;
+  g_autoptr (GPtrArray) cuts = NULL;
   g_autoptr (GArray) mouths = NULL;
   g_autoptr (GArray) solids = NULL;
   BfFormedBuild build = { 0 };
@@ -248,12 +221,13 @@ bf_formed_scene_new (const BfFold *fold, const BfFormed *formed, const GArray *h
 
   g_return_val_if_fail (fold != NULL && formed != NULL, NULL);
 
-  own_holes = holes == NULL ? holes_of_blank (fold) : NULL;
+  cuts = holes == NULL ? bf_formed_cuts (fold) : NULL;
   mouths = g_array_new (FALSE, TRUE, sizeof (BfFormedMouth));
   g_array_set_clear_func (mouths, bf_formed_mouth_clear);
   build.scene = new_scene ();
   build.fold = fold;
-  build.holes = holes != NULL ? holes : own_holes;
+  build.holes = holes;
+  build.cuts = cuts;
   build.mouths = mouths;
   build.thickness_mm = fold->part->metal.thickness_mm;
 

@@ -82,8 +82,8 @@ typedef struct
 } BfFormedHole;
 
 /* The polygons of formed, which is fold->formed or one bent less far. holes: BfFormedHole, or NULL
- * for those of fold->blank that lie within one face. Where a bend meets a flat there is no wall
- * between them. Returns: (transfer full). */
+ * for all that reliefs, openings and slots take, of bends too. Where a bend meets a flat there is
+ * no wall between them. Returns: (transfer full). */
 BfFormedScene *bf_formed_scene_new (const BfFold *fold,
                                     const BfFormed *formed,
                                     const GArray *holes) G_GNUC_WARN_UNUSED_RESULT;

@@ -8,14 +8,6 @@
 /* A bend that turns by less is drawn as the flat that it nearly is. */
 #define FLAT_RAD 1e-6
 
-typedef struct
-{
-  BfFormedBuild *build;
-  const BfSolid *sector;
-  const BfFormedMouth *root, *tip;
-  guint n_strips;
-} Bend;
-
 /* How far a sector turns as it is drawn: 0 where it is so nearly flat that it is drawn flat. */
 static double
 drawn_angle (const BfSolid *sector)
@@ -59,20 +51,20 @@ bf_formed_sector_point (
 }
 
 static double
-way_at (const Bend *bend, guint line)
+way_at (const BfFormedBend *bend, guint line)
 {
   return (double)line / bend->n_strips;
 }
 
-static BfVec3
-point (const Bend *bend, guint line, BfFormedSide side, double x)
+BfVec3
+bf_formed_bend_point (const BfFormedBend *bend, guint line, BfFormedSide side, double x)
 {
   return bf_formed_sector_point (bend->build, bend->sector, way_at (bend, line), side, x);
 }
 
 /* Out of that side, at a line (or, for line + 0.5, in the middle of a strip). */
-static BfVec3
-outward (const Bend *bend, double line, BfFormedSide side)
+BfVec3
+bf_formed_bend_outward (const BfFormedBend *bend, double line, BfFormedSide side)
 {
   BfVec3 normal = bf_formed_sector_normal (bend->sector, line / bend->n_strips);
 
@@ -82,15 +74,16 @@ outward (const Bend *bend, double line, BfFormedSide side)
 /* Adds the line's start and the places along it where flats begin and end, which only its two end
  * lines have. backward: from x = width to 0. */
 static void
-add_line (const Bend *bend, guint line, BfFormedSide side, gboolean backward)
+add_line (const BfFormedBend *bend, guint line, BfFormedSide side, gboolean backward)
 {
   const BfFormedMouth *mouth = line == 0 ? bend->root : line == bend->n_strips ? bend->tip : NULL;
   guint n_covered = mouth != NULL ? mouth->covered->len : 0;
   BfFormedScene *scene = bend->build->scene;
-  BfVec3 shade = outward (bend, line, side);
+  BfVec3 shade = bf_formed_bend_outward (bend, line, side);
   double width = bend->sector->width_mm;
 
-  bf_formed_add_point (scene, point (bend, line, side, backward ? width : 0.0), shade);
+  bf_formed_add_point (scene, bf_formed_bend_point (bend, line, side, backward ? width : 0.0),
+                       shade);
   for (guint i = 0; i < n_covered; i++)
     {
       const BfFormedReach *reach =
@@ -98,46 +91,47 @@ add_line (const Bend *bend, guint line, BfFormedSide side, gboolean backward)
       double first = backward ? reach->to : reach->from;
       double second = backward ? reach->from : reach->to;
 
-      bf_formed_add_point (scene, point (bend, line, side, first), shade);
-      bf_formed_add_point (scene, point (bend, line, side, second), shade);
+      bf_formed_add_point (scene, bf_formed_bend_point (bend, line, side, first), shade);
+      bf_formed_add_point (scene, bf_formed_bend_point (bend, line, side, second), shade);
     }
 }
 
 static void
-add_strip (const Bend *bend, guint strip, BfFormedSide side, int band)
+add_strip (const BfFormedBend *bend, guint strip, BfFormedSide side, int band)
 {
   gboolean marking = side == BF_FORMED_MARKING_SIDE;
   BfFormedScene *scene = bend->build->scene;
-  BfVec3 across = outward (bend, strip + 0.5, side);
+  BfVec3 across = bf_formed_bend_outward (bend, strip + 0.5, side);
   BfFormedPolygon like = { side, TRUE, FALSE, bend->sector->face, band, across, { 0, 0 } };
   double width = bend->sector->width_mm;
 
   bf_formed_begin_polygon (scene, &like);
   bf_formed_begin_ring (scene);
   add_line (bend, strip, side, !marking);
-  bf_formed_add_point (scene, point (bend, strip, side, marking ? width : 0.0), across);
+  bf_formed_add_point (scene, bf_formed_bend_point (bend, strip, side, marking ? width : 0.0),
+                       across);
   add_line (bend, strip + 1, side, marking);
-  bf_formed_add_point (scene, point (bend, strip + 1, side, marking ? 0.0 : width), across);
+  bf_formed_add_point (scene, bf_formed_bend_point (bend, strip + 1, side, marking ? 0.0 : width),
+                       across);
   bf_formed_end_ring (scene);
   bf_formed_end_polygon (scene);
 }
 
-static void
-build_side (const Bend *bend, BfFormedSide side)
+static int
+build_band (const BfFormedBend *bend, BfFormedSide side)
 {
   BfFormedScene *scene = bend->build->scene;
   int band = bf_formed_begin_band (scene, bend->sector->frame.ex);
 
   for (guint line = 0; line <= bend->n_strips; line++)
-    bf_formed_add_stop (scene, point (bend, line, side, 0.0), outward (bend, line, side),
-                        way_at (bend, line));
-  for (guint strip = 0; strip < bend->n_strips; strip++)
-    add_strip (bend, strip, side, band);
+    bf_formed_add_stop (scene, bf_formed_bend_point (bend, line, side, 0.0),
+                        bf_formed_bend_outward (bend, line, side), way_at (bend, line));
+  return band;
 }
 
 /* The bend's cross-section, at x = 0 (facing back along the bend) or at its width. */
 static void
-build_end (const Bend *bend, gboolean at_start)
+build_end (const BfFormedBend *bend, gboolean at_start)
 {
   BfFormedScene *scene = bend->build->scene;
   BfVec3 ex = bend->sector->frame.ex;
@@ -152,26 +146,26 @@ build_end (const Bend *bend, gboolean at_start)
   bf_formed_begin_polygon (scene, &like);
   bf_formed_begin_ring (scene);
   for (guint line = 0; line <= bend->n_strips; line++)
-    bf_formed_add_point (scene, point (bend, line, out, x), like.normal);
+    bf_formed_add_point (scene, bf_formed_bend_point (bend, line, out, x), like.normal);
   for (guint line = bend->n_strips + 1; line > 0; line--)
-    bf_formed_add_point (scene, point (bend, line - 1, back, x), like.normal);
+    bf_formed_add_point (scene, bf_formed_bend_point (bend, line - 1, back, x), like.normal);
   bf_formed_end_ring (scene);
   bf_formed_end_polygon (scene);
 }
 
 /* Closes the bend from `from` to `to` along one of its two ends. */
 static void
-build_wall (const Bend *bend, const BfFormedMouth *mouth, BfFormedReach reach)
+build_wall (const BfFormedBend *bend, const BfFormedMouth *mouth, BfFormedReach reach)
 {
   gboolean at_tip = mouth == bend->tip;
   guint line = at_tip ? bend->n_strips : 0;
   BfVec3 normal = bf_vec3_cross (bend->sector->frame.ex,
                                  bf_formed_sector_normal (bend->sector, way_at (bend, line)));
   double first = at_tip ? reach.to : reach.from, second = at_tip ? reach.from : reach.to;
-  const BfVec3 p[4] = { point (bend, line, BF_FORMED_OTHER_SIDE, first),
-                        point (bend, line, BF_FORMED_OTHER_SIDE, second),
-                        point (bend, line, BF_FORMED_MARKING_SIDE, second),
-                        point (bend, line, BF_FORMED_MARKING_SIDE, first) };
+  const BfVec3 p[4] = { bf_formed_bend_point (bend, line, BF_FORMED_OTHER_SIDE, first),
+                        bf_formed_bend_point (bend, line, BF_FORMED_OTHER_SIDE, second),
+                        bf_formed_bend_point (bend, line, BF_FORMED_MARKING_SIDE, second),
+                        bf_formed_bend_point (bend, line, BF_FORMED_MARKING_SIDE, first) };
   BfFormedPolygon like = { BF_FORMED_RIM,
                            TRUE,
                            FALSE,
@@ -183,21 +177,22 @@ build_wall (const Bend *bend, const BfFormedMouth *mouth, BfFormedReach reach)
   bf_formed_add_quad (bend->build->scene, &like, p);
 }
 
-static void
-build_walls (const Bend *bend, const BfFormedMouth *mouth)
+void
+bf_formed_bend_close (const BfFormedBend *bend, const BfFormedMouth *mouth, BfFormedReach reach)
 {
-  double reached = 0.0;
+  double reached = reach.from;
 
   for (guint i = 0; i < mouth->covered->len; i++)
     {
-      const BfFormedReach *reach = &g_array_index (mouth->covered, BfFormedReach, i);
+      const BfFormedReach *covered = &g_array_index (mouth->covered, BfFormedReach, i);
 
-      if (reach->from > reached)
-        build_wall (bend, mouth, (BfFormedReach){ reached, reach->from });
-      reached = fmax (reached, reach->to);
+      if (covered->from > reached)
+        build_wall (bend, mouth, (BfFormedReach){ reached, fmin (covered->from, reach.to) });
+      reached = fmax (reached, covered->to);
+      if (reached >= reach.to)
+        return;
     }
-  if (reached < mouth->width_mm)
-    build_wall (bend, mouth, (BfFormedReach){ reached, mouth->width_mm });
+  build_wall (bend, mouth, (BfFormedReach){ reached, reach.to });
 }
 
 static const BfFormedMouth *
@@ -212,15 +207,25 @@ find_mouth (const BfFormedBuild *build, guint solid, gboolean tip)
 void
 bf_formed_build_sector (BfFormedBuild *build, const BfSolid *sector, guint solid)
 {
-  Bend bend = { build, sector, find_mouth (build, solid, FALSE), find_mouth (build, solid, TRUE),
-                (guint)fmax (ceil (drawn_angle (sector) / STRIP_RAD - 1e-9), 1.0) };
+  BfFormedBend bend = { build, sector, find_mouth (build, solid, FALSE),
+                        find_mouth (build, solid, TRUE),
+                        (guint)fmax (ceil (drawn_angle (sector) / STRIP_RAD - 1e-9), 1.0) };
+
+  int bands[2];
 
   if (sector->width_mm <= 0.0)
     return;
-  build_side (&bend, BF_FORMED_MARKING_SIDE);
-  build_side (&bend, BF_FORMED_OTHER_SIDE);
+  bands[0] = build_band (&bend, BF_FORMED_MARKING_SIDE);
+  bands[1] = build_band (&bend, BF_FORMED_OTHER_SIDE);
+  if (bf_formed_build_cut_bend (&bend, bands))
+    return;
+  for (guint strip = 0; strip < bend.n_strips; strip++)
+    {
+      add_strip (&bend, strip, BF_FORMED_MARKING_SIDE, bands[0]);
+      add_strip (&bend, strip, BF_FORMED_OTHER_SIDE, bands[1]);
+    }
   build_end (&bend, TRUE);
   build_end (&bend, FALSE);
-  build_walls (&bend, bend.root);
-  build_walls (&bend, bend.tip);
+  bf_formed_bend_close (&bend, bend.root, (BfFormedReach){ 0.0, sector->width_mm });
+  bf_formed_bend_close (&bend, bend.tip, (BfFormedReach){ 0.0, sector->width_mm });
 }

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/formed-build.h"
 
+#include "paint/formed-cuts.h"
+
 /* Rounded rims: chords of 12° at most, and no band that turns by more than half a turn, because
  * the strips of a band that are seen must be neighbours. */
 #define CHORD_RAD (G_PI / 15.0)
@@ -225,24 +227,43 @@ build_rims (const Outline *outline)
     }
 }
 
-void
-bf_formed_build_slab (BfFormedBuild *build, const BfSolid *slab)
+/* The flat inside that outline, less the holes. */
+static void
+build_piece (BfFormedBuild *build, const BfSolid *slab, const GPtrArray *rings)
 {
   g_autoptr (GArray) sides = g_array_new (FALSE, FALSE, sizeof (Side));
   g_autoptr (GArray) ring_ends = g_array_new (FALSE, FALSE, sizeof (guint));
   Outline outline = { build, slab, sides, ring_ends };
 
-  add_ring (&outline, bf_fold_face (build->fold, slab->face)->outline);
-  for (guint i = 0; i < build->holes->len; i++)
-    {
-      const BfFormedHole *hole = &g_array_index (build->holes, BfFormedHole, i);
-
-      if (hole->face == slab->face)
-        add_ring (&outline, hole->ring);
-    }
+  for (guint i = 0; i < rings->len; i++)
+    add_ring (&outline, g_ptr_array_index (rings, i));
   if (sides->len == 0)
     return;
   build_flat (&outline, BF_FORMED_MARKING_SIDE);
   build_flat (&outline, BF_FORMED_OTHER_SIDE);
   build_rims (&outline);
+}
+
+void
+bf_formed_build_slab (BfFormedBuild *build, const BfSolid *slab)
+{
+  const BfRing *whole = bf_fold_face (build->fold, slab->face)->outline;
+  g_autoptr (GPtrArray) rings = g_ptr_array_new (), rests = NULL;
+
+  if (build->cuts != NULL && bf_ring_size (whole) >= 3)
+    {
+      rests = bf_formed_cut (whole, build->cuts);
+      for (guint i = 0; i < rests->len; i++)
+        build_piece (build, slab, g_ptr_array_index (rests, i));
+      return;
+    }
+  g_ptr_array_add (rings, (BfRing *)whole);
+  for (guint i = 0; build->holes != NULL && i < build->holes->len; i++)
+    {
+      const BfFormedHole *hole = &g_array_index (build->holes, BfFormedHole, i);
+
+      if (hole->face == slab->face)
+        g_ptr_array_add (rings, (BfRing *)hole->ring);
+    }
+  build_piece (build, slab, rings);
 }

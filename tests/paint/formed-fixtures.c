@@ -31,6 +31,7 @@ bf_formed_fixture_new (const BfVec2 *base, guint n_points, double thickness_mm)
   fold->part->metal.thickness_mm = thickness_mm;
   fold->faces = g_array_new (FALSE, TRUE, sizeof (BfFace));
   fold->bends = g_array_new (FALSE, TRUE, sizeof (BfBendResult));
+  fold->openings = g_array_new (FALSE, TRUE, sizeof (BfOpeningResult));
   fold->formed.solids = g_array_new (FALSE, TRUE, sizeof (BfSolid));
   fold->blank.rings = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_ring_free);
   for (guint i = 0; i < n_points; i++)
@@ -143,11 +144,11 @@ bf_formed_fixture_add (BfFold *fold, BfFormedFlange flange)
 void
 bf_formed_fixture_drill (BfFold *fold, BfVec2 at, double diameter_mm)
 {
-  BfRing *ring = bf_ring_new ();
+  BfOpeningResult opening = { .ring = bf_ring_new () };
 
-  bf_ring_add (ring, bf_vec2 (at.x - diameter_mm / 2.0, at.y), -1.0);
-  bf_ring_add (ring, bf_vec2 (at.x + diameter_mm / 2.0, at.y), -1.0);
-  g_ptr_array_add (fold->blank.rings, ring);
+  bf_ring_add (opening.ring, bf_vec2 (at.x + diameter_mm / 2.0, at.y), 1.0);
+  bf_ring_add (opening.ring, bf_vec2 (at.x - diameter_mm / 2.0, at.y), 1.0);
+  g_array_append_val (fold->openings, opening);
 }
 
 void
@@ -155,6 +156,9 @@ bf_formed_fixture_free (BfFold *fold)
 {
   for (guint i = 0; i < fold->faces->len; i++)
     bf_ring_free (bf_fold_face (fold, i)->outline);
+  for (guint i = 0; i < fold->openings->len; i++)
+    bf_ring_free (bf_fold_opening (fold, i)->ring);
+  g_array_unref (fold->openings);
   g_array_unref (fold->faces);
   g_array_unref (fold->bends);
   g_array_unref (fold->formed.solids);

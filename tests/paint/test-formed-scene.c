@@ -193,7 +193,7 @@ test_rim_beside_bend (void)
   bf_formed_fixture_free (fold);
 }
 
-/* A hole of the blank goes through the face that it lies in; its rim is two bands, and the volume
+/* An opening goes through the face that it lies in; its rim is two bands, and the volume
  * is that much less. */
 static void
 test_hole (void)
@@ -203,13 +203,70 @@ test_hole (void)
   double hole = 2.0 * G_PI * 100.0, asked = bf_formed_fixture_volume (fold) - hole;
 
   bf_formed_fixture_drill (fold, bf_vec2 (50, 30), 20.0);
-  bf_formed_fixture_drill (fold, bf_vec2 (99, 30), 20.0); /* partly off the face: left out */
   scene = bf_formed_scene_new (fold, &fold->formed, NULL);
   g_assert_cmpuint (scene->bands->len, ==, 2);
   g_assert_cmpuint (bf_formed_polygon (scene, 0)->rings.size, ==, 2);
   g_assert_false (bf_formed_polygon (scene, 0)->convex);
   g_assert_cmpfloat_with_epsilon (volume_of (scene), asked, 0.01 * hole);
   bf_formed_fixture_free (fold);
+}
+
+/* A bracket of 100 × 60, its wall of 40 on the right, with a round opening. */
+static BfFold *
+bracket_with_hole (BfVec2 at, double diameter_mm)
+{
+  g_autoptr (BfPart) part = bf_part_new ();
+  BfFlange *wall = bf_flange_new ("wall");
+  BfOpening *hole = bf_opening_new ("base", BF_OPENING_ROUND);
+
+  g_array_append_vals (part->outline, square, 4);
+  part->metal.thickness_mm = 2.0;
+  part->bend.inside_radius_mm = 3.0;
+  part->bend.allowance.rule = BF_ALLOWANCE_K_FACTOR;
+  part->bend.allowance.k = 0.5;
+  wall->edge_index = 1;
+  wall->length_mm = 40.0;
+  g_ptr_array_add (part->flanges, wall);
+  hole->at_mm = at;
+  hole->diameter_mm = diameter_mm;
+  g_ptr_array_add (part->openings, hole);
+  return bf_fold (part);
+}
+
+static guint
+n_lone_edges (const BfFormedScene *scene)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < scene->vertices->len; i++)
+    n += bf_vec3_length (bf_formed_vertex (scene, i)->beyond) < 0.5 ? 1 : 0;
+  return n;
+}
+
+/* Wherever an opening lies, in a flat, across a bend's end or within the bend, it goes through, and
+ * what is left is closed all round. At K = 0.5 a bend's metal is what it was in the flat. */
+static void
+test_hole_through_bend (void)
+{
+  static const struct
+  {
+    BfVec2 at;
+    double diameter_mm;
+  } holes[] = { { { 40, 30 }, 20.0 },  { { 95, 30 }, 16.0 }, { { 97, 20 }, 30.0 },
+                { { 98.3, 30 }, 4.0 }, { { 98, 60 }, 14.0 }, { { 98, 2 }, 10.0 } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (holes); i++)
+    {
+      g_autoptr (BfFold) fold = bracket_with_hole (holes[i].at, holes[i].diameter_mm);
+      g_autoptr (BfFormedScene) scene = bf_formed_scene_new (fold, &fold->formed, NULL);
+      double cut = 2.0 * (fold->blank.area_before_cuts_mm2 - fold->blank.area_mm2);
+
+      g_test_message ("hole %u", i);
+      g_assert_cmpfloat (cut, >, 20.0);
+      g_assert_cmpfloat_with_epsilon (fold->formed.volume_mm3 - volume_of (scene), cut,
+                                      0.05 * cut + 1e-3 * fold->formed.volume_mm3);
+      g_assert_cmpuint (n_lone_edges (scene), ==, 0);
+    }
 }
 
 /* Points that repeat one another leave no stray vertex. */
@@ -298,6 +355,7 @@ main (int argc, char **argv)
   g_test_add_func ("/paint/formed-scene/strips", test_strips);
   g_test_add_func ("/paint/formed-scene/rim-beside-bend", test_rim_beside_bend);
   g_test_add_func ("/paint/formed-scene/hole", test_hole);
+  g_test_add_func ("/paint/formed-scene/hole-through-bend", test_hole_through_bend);
   g_test_add_func ("/paint/formed-scene/repeated-point", test_repeated_point);
   g_test_add_func ("/paint/formed-scene/opened-flat", test_opened_flat);
   return g_test_run ();
