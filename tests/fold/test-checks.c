@@ -240,8 +240,7 @@ static const Fault faults[] = {
     NAN },
   { "/checks/not-folded-yet/score", scored, "not-folded-yet", "front", BF_SEVERITY_MUST_FIX, NAN,
     NAN },
-  { "/checks/tab-not-made", tabbed, "tab-not-made", "base:1", BF_SEVERITY_LOOK_AT, NAN,
-    NAN },
+  { "/checks/tab-not-made", tabbed, "tab-not-made", "base:1", BF_SEVERITY_LOOK_AT, NAN, NAN },
   { "/checks/not-folded-yet/folded", folded_corner, "not-folded-yet", "base:1", BF_SEVERITY_LOOK_AT,
     NAN, NAN },
 };
