@@ -201,6 +201,16 @@ class App:
                 self.process.wait()
 
 
+def attempt(test):
+    """Runs one test in a folder of its own. Returns None, or how it failed."""
+    with tempfile.TemporaryDirectory() as folder:
+        try:
+            test(sys.argv[1], pathlib.Path(folder))
+            return None
+        except Exception:
+            return traceback.format_exc()
+
+
 def main(tests):
     """tests: functions of (program, folder). sys.argv: the program. Reports in TAP."""
     # What a bus and its helpers print goes elsewhere (see run-gui), this alone is the report.
@@ -209,13 +219,15 @@ def main(tests):
     print(f'1..{len(tests)}', flush=True)
     for number, test in enumerate(tests, 1):
         name = test.__name__.replace('_', ' ')
-        with tempfile.TemporaryDirectory() as folder:
-            try:
-                test(sys.argv[1], pathlib.Path(folder))
-                print(f'ok {number} {name}', flush=True)
-            except Exception:
-                failed = True
-                print(f'not ok {number} {name}')
-                for line in traceback.format_exc().splitlines():
-                    print(f'# {line}', flush=True)
+        trouble = attempt(test)
+        if trouble:
+            # On a busy machine a key or a click now and then comes to nothing. What fails twice, on
+            # a program started anew, is no accident; what failed once is told all the same.
+            for line in trouble.splitlines():
+                print(f'# {name}, first try: {line}', flush=True)
+            trouble = attempt(test)
+        failed = failed or trouble is not None
+        print(f'{"not ok" if trouble else "ok"} {number} {name}', flush=True)
+        for line in (trouble or '').splitlines():
+            print(f'# {line}', flush=True)
     sys.exit(1 if failed else 0)
