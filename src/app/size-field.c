@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/tolerance.h"
 #include "core/units.h"
 
 struct _BfSizeField
@@ -12,6 +13,7 @@ struct _BfSizeField
   BfSizeReading reading;
   char *material; /* the reading's */
   double size;
+  gboolean shown;  /* a size has been shown since */
   gboolean typing; /* the words are the person's, not the size's */
   GtkWidget *hint; /* a popover with a label */
   GtkWidget *hint_label;
@@ -254,6 +256,8 @@ bf_size_field_set_name (BfSizeField *self, const char *name)
 {
   g_return_if_fail (BF_IS_SIZE_FIELD (self));
 
+  if (g_strcmp0 (gtk_widget_get_tooltip_text (GTK_WIDGET (self)), name) == 0)
+    return;
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self), name);
 }
@@ -263,7 +267,13 @@ bf_size_field_show (BfSizeField *self, double size, BfUnits units, const char *m
 {
   g_return_if_fail (BF_IS_SIZE_FIELD (self));
 
+  gboolean same = fabs (size - self->size) < BF_TOLERANCE_ZERO && units == self->reading.units &&
+                  g_strcmp0 (material, self->material) == 0;
+
+  if (same && self->shown)
+    return;
   self->size = size;
+  self->shown = TRUE;
   self->reading.units = units;
   g_free (self->material);
   self->material = g_strdup (material);

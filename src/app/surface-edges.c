@@ -238,6 +238,22 @@ bf_selection_flange (const BfFold *fold, BfSelection selection)
   return bf_part_flange_at (fold->part, &edge);
 }
 
+BfSelection
+bf_selection_in (const BfFold *fold, const char *id, BfSelection before)
+{
+  int face = fold != NULL && id != NULL ? bf_fold_find_face (fold, id) : -1;
+  BfSelection after = { face, before.edge };
+
+  if (face < 0)
+    return BF_SELECTION_NONE;
+  if (face == 0 && before.edge >= (int)bf_part_n_points (fold->part))
+    return BF_SELECTION_NONE;
+  if (bf_selection_is_point (after) &&
+      bf_selection_point_index (after) >= bf_part_n_points (fold->part))
+    return BF_SELECTION_NONE;
+  return after;
+}
+
 gboolean
 bf_part_is_rectangle (const BfPart *part)
 {

@@ -46,6 +46,10 @@ gboolean bf_selection_to_edge (const BfFold *fold, BfSelection selection, BfEdge
  * base. NULL where there is none. */
 const BfFlange *bf_selection_flange (const BfFold *fold, BfSelection selection);
 
+/* Faces are counted anew in each fold: what was selected before, as it counts in this one, where id
+ * is its face's; BF_SELECTION_NONE where it is no more. fold and id may be NULL. */
+BfSelection bf_selection_in (const BfFold *fold, const char *id, BfSelection before);
+
 /* The face of that flange, or −1. */
 int bf_fold_find_face (const BfFold *fold, const char *id);
 

@@ -313,7 +313,7 @@ rank_of (BfSurfaceFields *fields, const Item *item)
 static BfBox
 formed_box_px (BfSurfaceFields *fields)
 {
-  BfBox box = bf_surface_scene_formed_box (fields->scene);
+  BfBox box = bf_surface_scene_box (fields->scene, BF_PICTURE_FORMED);
   return box.min.x <= box.max.x ? box : (BfBox){ { -9.0, -9.0 }, { -9.0, -9.0 } };
 }
 

@@ -106,7 +106,10 @@ paint_points (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr)
 }
 
 void
-bf_surface_lights_paint (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr)
+bf_surface_lights_paint (BfSurfaceScene *scene,
+                         const BfSurfaceLights *lights,
+                         BfPicture picture,
+                         cairo_t *cr)
 {
   g_return_if_fail (scene != NULL && lights != NULL && cr != NULL);
 
@@ -115,8 +118,8 @@ bf_surface_lights_paint (BfSurfaceScene *scene, const BfSurfaceLights *lights, c
     return;
   cairo_save (cr);
   for (guint i = 0; i < edges->len; i++)
-    for (BfPicture picture = BF_PICTURE_BLANK; picture <= BF_PICTURE_FORMED; picture++)
-      paint_edge (scene, bf_surface_edge (edges, i), picture, cr, lights);
-  paint_points (scene, lights, cr);
+    paint_edge (scene, bf_surface_edge (edges, i), picture, cr, lights);
+  if (picture == BF_PICTURE_BLANK)
+    paint_points (scene, lights, cr);
   cairo_restore (cr);
 }

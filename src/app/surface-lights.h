@@ -13,4 +13,8 @@ typedef struct
   gboolean dark;
 } BfSurfaceLights;
 
-void bf_surface_lights_paint (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr);
+/* Those of one picture. */
+void bf_surface_lights_paint (BfSurfaceScene *scene,
+                              const BfSurfaceLights *lights,
+                              BfPicture picture,
+                              cairo_t *cr);

@@ -209,16 +209,28 @@ formed_px (BfSurfaceScene *scene, guint face, BfVec2 p, BfVec2 *px)
   return TRUE;
 }
 
+static BfBox
+blank_box_px (BfSurfaceScene *scene)
+{
+  const BfBox *box = &scene->fold->blank.box;
+  BfVec2 a = bf_surface_view_from_blank (scene->view, box->min);
+  BfVec2 b = bf_surface_view_from_blank (scene->view, box->max);
+
+  return (BfBox){ { a.x, b.y }, { b.x, a.y } };
+}
+
 BfBox
-bf_surface_scene_formed_box (BfSurfaceScene *scene)
+bf_surface_scene_box (BfSurfaceScene *scene, BfPicture picture)
 {
   g_return_val_if_fail (scene != NULL, bf_box_empty ());
 
   if (scene->fold == NULL)
     return bf_box_empty ();
-  const BfFormedView *picture = prepare_formed (scene);
-  BfVec2 origin = formed_origin (scene, picture);
-  BfBox box = bf_formed_view_box (picture);
+  if (picture == BF_PICTURE_BLANK)
+    return blank_box_px (scene);
+  const BfFormedView *formed = prepare_formed (scene);
+  BfVec2 origin = formed_origin (scene, formed);
+  BfBox box = bf_formed_view_box (formed);
   double scale = bf_surface_view_get_scale (scene->view);
   return (BfBox){ bf_vec2_along (origin, box.min, scale), bf_vec2_along (origin, box.max, scale) };
 }

@@ -50,8 +50,9 @@ gboolean bf_surface_scene_edge_px (BfSurfaceScene *scene,
 BfVec2
 bf_surface_scene_outward_px (BfSurfaceScene *scene, const BfSurfaceEdge *edge, BfPicture picture);
 
-/* The box of the formed picture, in pixels; min beyond max where there is none. */
-BfBox bf_surface_scene_formed_box (BfSurfaceScene *scene);
+/* The box of a picture, in pixels, lines and words beside it not counted; min beyond max where
+ * there is none. */
+BfBox bf_surface_scene_box (BfSurfaceScene *scene, BfPicture picture);
 
 /* The outline of the formed part, in pixels. */
 #define BF_SURFACE_LINE_PX 1.4

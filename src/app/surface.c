@@ -39,12 +39,48 @@ shows_focus (BfSurface *self)
   return GTK_IS_WINDOW (root) && gtk_window_get_focus_visible (GTK_WINDOW (root));
 }
 
+/* Round a picture for lines, lights, and the words beside the blank. */
+#define PICTURE_MARGIN_PX 16.0
+#define WORDS_MARGIN_PX 110.0
+#define MARKS_MARGIN_PX 40.0
+
+/* Each picture is a node of its own and no larger than it has to be: what a frame costs goes by how
+ * much of the window it paints anew. */
+static void
+snapshot_picture (BfSurface *self,
+                  const BfSurfaceLights *lights,
+                  BfPicture picture,
+                  GtkSnapshot *snapshot)
+{
+  double width = gtk_widget_get_width (GTK_WIDGET (self));
+  double height = gtk_widget_get_height (GTK_WIDGET (self));
+  double beside = picture == BF_PICTURE_BLANK ? WORDS_MARGIN_PX : PICTURE_MARGIN_PX;
+  BfBox box = bf_surface_scene_box (self->scene, picture);
+  double left = MAX (floor (box.min.x - beside), 0.0);
+  double above = picture == BF_PICTURE_BLANK ? MARKS_MARGIN_PX : PICTURE_MARGIN_PX;
+  double top = MAX (floor (box.min.y - above), 0.0);
+  double right = MIN (ceil (box.max.x + beside), width);
+  double bottom = MIN (ceil (box.max.y + above), height);
+
+  if (right <= left || bottom <= top)
+    return;
+  graphene_rect_t room =
+      GRAPHENE_RECT_INIT ((float)left, (float)top, (float)(right - left), (float)(bottom - top));
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &room);
+  if (picture == BF_PICTURE_BLANK)
+    bf_surface_scene_paint_blank (self->scene, cr, lights->dark);
+  else
+    bf_surface_scene_paint_formed (self->scene, cr, lights->dark);
+  bf_surface_lights_paint (self->scene, lights, picture, cr);
+  if (picture == BF_PICTURE_BLANK)
+    bf_place_mark_paint (self->mark, cr);
+  cairo_destroy (cr);
+}
+
 static void
 bf_surface_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   BfSurface *self = BF_SURFACE (widget);
-  float width = (float)gtk_widget_get_width (widget);
-  float height = (float)gtk_widget_get_height (widget);
 
   if (self->scene == NULL)
     return;
@@ -52,12 +88,8 @@ bf_surface_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
                              shows_focus (self) ? bf_surface_get_focused_edge (self)
                                                 : BF_SELECTION_NONE,
                              bf_theme_is_dark (widget) };
-  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
-  bf_surface_scene_paint_blank (self->scene, cr, lights.dark);
-  bf_surface_scene_paint_formed (self->scene, cr, lights.dark);
-  bf_surface_lights_paint (self->scene, &lights, cr);
-  bf_place_mark_paint (self->mark, cr);
-  cairo_destroy (cr);
+  snapshot_picture (self, &lights, BF_PICTURE_BLANK, snapshot);
+  snapshot_picture (self, &lights, BF_PICTURE_FORMED, snapshot);
   bf_surface_fields_snapshot (self->fields, snapshot);
 }
 
@@ -242,23 +274,6 @@ view_changed_cb (BfSurface *self)
     place_popover (self);
 }
 
-/* Faces are counted anew in each fold; what is selected stays selected. */
-static BfSelection
-selection_in (const BfFold *fold, const char *id, BfSelection before)
-{
-  int face = fold != NULL && id != NULL ? bf_fold_find_face (fold, id) : -1;
-  BfSelection after = { face, before.edge };
-
-  if (face < 0)
-    return BF_SELECTION_NONE;
-  if (face == 0 && before.edge >= (int)bf_part_n_points (fold->part))
-    return BF_SELECTION_NONE;
-  if (bf_selection_is_point (after) &&
-      bf_selection_point_index (after) >= bf_part_n_points (fold->part))
-    return BF_SELECTION_NONE;
-  return after;
-}
-
 static void
 document_changed_cb (BfSurface *self)
 {
@@ -271,7 +286,7 @@ document_changed_cb (BfSurface *self)
     id = g_strdup (bf_fold_face (before, (guint)selected.face)->id);
   self->pointed = BF_SELECTION_NONE;
   bf_surface_scene_set_fold (self->scene, fold);
-  bf_surface_view_select (self->view, selection_in (fold, id, selected));
+  bf_surface_view_select (self->view, bf_selection_in (fold, id, selected));
   bf_surface_handles_update (self->handles);
   bf_surface_fields_update (self->fields);
   if (gtk_widget_get_visible (self->popover) &&
