@@ -102,8 +102,11 @@ bf_flat_ring_distance (const BfFlatRing *a, const BfFlatRing *b, double limit_mm
       for (guint k = 0; k < b->points->len; k++)
         {
           Piece other = piece (b, k);
-          double distance = piece_to_piece (&own, &other);
+          BfBox other_box = piece_box (&other);
+          double distance = box_gap (&own_box, &other_box);
 
+          if (distance < least)
+            distance = piece_to_piece (&own, &other);
           if (distance >= least)
             continue;
           least = distance;

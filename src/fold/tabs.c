@@ -32,6 +32,10 @@ static const struct
  * to square, and is a sliver below this. */
 #define LEAST_OPEN_RAD (G_PI / 6.0)
 
+/* What must be left between the corner's relief and the tab's own (common practice: twice the
+ * thickness, but no less than this). */
+#define LEAST_STRIP_MM 3.0
+
 #define HEM_RAD (G_PI - 1e-6)
 
 char *
@@ -206,15 +210,17 @@ size_tab (const BfLayout *layout, BfFlange *tab, double *inset_mm)
               bf_part_slack_mm (layout->part);
 }
 
-/* The tab of a corner, or NULL where there is no room for one. It stops short of the bends at both
- * ends by what a relief takes, and a thickness; where the walls lean, square to its bend it would
- * run down into the covering wall's bend, or up past its tip: there its end leans along with them.
- */
+/* The tab of a corner, or NULL where there is no room for one. At the root it stops short of the
+ * bends by what two reliefs take and a strip between them; at the tips it runs flush, or stops
+ * short of what they carry. Where the walls lean, square to its bend it would run down into the
+ * covering wall's bend, or up past its tip: there its end leans along with them. */
 static BfFlange *
 make_tab (const BfLayout *layout, const BfMeeting *meeting)
 {
   const BfFlap *wall = bf_meeting_flap (layout, meeting, BF_SIDE_START);
-  double edge = EDGE_OF_HOLES * hole_mm (layout->part), inset, slope, tilt;
+  const BfFlap *covering = bf_meeting_flap (layout, meeting, BF_SIDE_END);
+  double edge = EDGE_OF_HOLES * hole_mm (layout->part), inset, end_inset, slope, tilt;
+  double strip = MAX (2.0 * layout->thickness_mm, LEAST_STRIP_MM);
   g_autofree char *id = bf_tab_id (wall->flange->id);
   g_autoptr (BfFlange) tab = bf_flange_new (id);
   Reach reach;
@@ -226,16 +232,18 @@ make_tab (const BfLayout *layout, const BfMeeting *meeting)
   tab->turn = wall->flange->turn;
   tab->angle_deg = bf_rad_to_deg (tab_bend_rad (layout, meeting));
   size_tab (layout, tab, &inset);
-  if (!find_reach (layout, meeting, &reach) || !find_root_end (layout, meeting, inset, &end) ||
+  if (!find_reach (layout, meeting, &reach) ||
+      !find_root_end (layout, meeting, inset + strip, &end) ||
       bf_part_find_flange (layout->part, id) != NULL)
     return NULL;
+  end_inset = wall->on_tip != NULL || covering->on_tip != NULL ? inset : 0.0;
   slope = sqrt (1.0 + reach.lean * reach.lean);
   tilt = bf_rad_to_deg (atan (reach.its_lean));
   tab->start_mm = end.inset_mm;
   tab->start_taper_deg = MAX (bf_rad_to_deg (end.taper_rad), tilt);
-  tab->end_mm = (wall->tip_w_mm - reach.height_mm) * slope + inset;
+  tab->end_mm = (wall->tip_w_mm - reach.height_mm) * slope + end_inset;
   tab->end_taper_deg = MAX (0.0, -tilt);
-  if (reach.height_mm * slope - end.inset_mm - inset <
+  if (reach.height_mm * slope - end.inset_mm - end_inset <
       end_to_hole_mm (tab->start_taper_deg, edge) + end_to_hole_mm (tab->end_taper_deg, edge))
     return NULL;
   return g_steal_pointer (&tab);
