@@ -257,7 +257,7 @@ test_too_narrow (void)
 
 /* ---- whatever the part ---------------------------------------------------------------------- */
 
-#define N_PARTS 400
+#define N_PARTS 160
 
 static gboolean
 is_sound (const BfFold *fold)
