@@ -14,8 +14,9 @@ typedef struct
 {
   const BfFieldAsk *asks;
   guint n_asks;
-  const BfBox *room, *keep_off;
-  GArray *taken; /* BfBox */
+  const BfBox *room;
+  const GArray *keep_off; /* BfBox */
+  GArray *taken;          /* BfBox */
 } Search;
 
 static gboolean
@@ -88,16 +89,20 @@ is_in_strip (const BfBox *box, const BfVec2 strip[4])
 }
 
 static gboolean
+overlaps_any (const BfBox *box, const GArray *boxes, double apart)
+{
+  for (guint i = 0; i < boxes->len; i++)
+    if (boxes_overlap (box, &g_array_index (boxes, BfBox, i), apart))
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
 is_free (const Search *search, const BfBox *box)
 {
-  if (box->min.x < search->room->min.x || box->max.x > search->room->max.x ||
-      box->min.y < search->room->min.y || box->max.y > search->room->max.y ||
-      boxes_overlap (box, search->keep_off, 0.0))
-    return FALSE;
-  for (guint i = 0; i < search->taken->len; i++)
-    if (boxes_overlap (box, &g_array_index (search->taken, BfBox, i), APART_PX))
-      return FALSE;
-  return TRUE;
+  return box->min.x >= search->room->min.x && box->max.x <= search->room->max.x &&
+         box->min.y >= search->room->min.y && box->max.y <= search->room->max.y &&
+         !overlaps_any (box, search->keep_off, 0.0) && !overlaps_any (box, search->taken, APART_PX);
 }
 
 static gboolean
@@ -131,20 +136,28 @@ beside (const BfFieldAsk *ask, BfVec2 size, double aside, double further)
   return box_at (bf_vec2_along (middle, ask->outward, ask->inside ? -away : away), size);
 }
 
+/* So far aside of an edge's middle, in its length, places are looked for. */
+static const double asides[] = { 0.0, 0.25, -0.25, 0.4, -0.4, 0.15, -0.15 };
+
 static gboolean
 try_in_strip (const Search *search, const BfFieldAsk *ask, BfVec2 size, BfBox *box)
 {
+  BfVec2 along = bf_vec2_sub (ask->edge[1], ask->edge[0]);
+
   if (ask->inside)
     return FALSE;
-  *box = box_at (middle_of_strip (ask->strip), size);
-  return is_in_strip (box, ask->strip) && is_free (search, box);
+  for (guint i = 0; i < G_N_ELEMENTS (asides); i++)
+    {
+      *box = box_at (bf_vec2_along (middle_of_strip (ask->strip), along, asides[i]), size);
+      if (is_in_strip (box, ask->strip) && is_free (search, box))
+        return TRUE;
+    }
+  return FALSE;
 }
 
 static gboolean
 try_beside (const Search *search, const BfFieldAsk *ask, BfVec2 size, BfBox *box)
 {
-  static const double asides[] = { 0.0, 0.3, -0.3 };
-
   for (guint i = 0; i < G_N_ELEMENTS (asides); i++)
     for (guint step = 0; step < N_STEPS; step++)
       {
@@ -202,7 +215,7 @@ void
 bf_field_places (const BfFieldAsk *asks,
                  guint n_asks,
                  const BfBox *room,
-                 const BfBox *keep_off,
+                 const GArray *keep_off,
                  BfFieldPlace *places)
 {
   g_return_if_fail (room != NULL && keep_off != NULL && (n_asks == 0 || places != NULL));

@@ -25,10 +25,10 @@ typedef struct
   BfVec2 at; /* upper left corner */
 } BfFieldPlace;
 
-/* Places those that ask, the first first. room: the surface; keep_off: a box to stay away from, the
- * formed part's. places: (out), as many. */
+/* Places those that ask, the first first. room: the surface; keep_off: boxes to stay away
+ * from (BfBox): the formed part, holes. places: (out), as many. */
 void bf_field_places (const BfFieldAsk *asks,
                       guint n_asks,
                       const BfBox *room,
-                      const BfBox *keep_off,
+                      const GArray *keep_off,
                       BfFieldPlace *places);

@@ -310,11 +310,43 @@ rank_of (BfSurfaceFields *fields, const Item *item)
   return item->flange == NULL ? 2 : 3;
 }
 
-static BfBox
-formed_box_px (BfSurfaceFields *fields)
+/* The formed part and every hole. Returns: (transfer full). */
+static GArray *
+boxes_to_keep_off (BfSurfaceFields *fields)
 {
-  BfBox box = bf_surface_scene_box (fields->scene, BF_PICTURE_FORMED);
-  return box.min.x <= box.max.x ? box : (BfBox){ { -9.0, -9.0 }, { -9.0, -9.0 } };
+  BfSurfaceView *view = bf_surface_scene_get_view (fields->scene);
+  const BfFold *fold = bf_surface_scene_get_fold (fields->scene);
+  GArray *boxes = g_array_new (FALSE, FALSE, sizeof (BfBox));
+  BfBox formed = bf_surface_scene_box (fields->scene, BF_PICTURE_FORMED);
+
+  if (formed.min.x <= formed.max.x)
+    g_array_append_val (boxes, formed);
+  for (guint i = 0; fold != NULL && i < fold->openings->len; i++)
+    {
+      BfBox hole = bf_box_empty ();
+      bf_ring_extend_box (bf_fold_opening (fold, i)->ring, &hole);
+      BfVec2 a = bf_surface_view_from_blank (view, hole.min);
+      BfVec2 b = bf_surface_view_from_blank (view, hole.max);
+      BfBox px = { { a.x, b.y }, { b.x, a.y } };
+      g_array_append_val (boxes, px);
+    }
+  return boxes;
+}
+
+/* Tells the scene where they are: its words keep off them. */
+static void
+cover (BfSurfaceFields *fields, const BfFieldAsk *asks, const BfFieldPlace *places, guint n)
+{
+  g_autoptr (GArray) covered = g_array_new (FALSE, FALSE, sizeof (BfBox));
+
+  for (guint i = 0; i < n; i++)
+    {
+      BfVec2 size = places[i].stacked ? asks[i].stack : asks[i].row;
+      BfBox box = { places[i].at, bf_vec2_add (places[i].at, size) };
+      if (places[i].shown)
+        g_array_append_val (covered, box);
+    }
+  bf_surface_scene_set_covered (fields->scene, covered);
 }
 
 void
@@ -337,8 +369,9 @@ bf_surface_fields_allocate (BfSurfaceFields *fields)
   BfBox room = { { ROOM_MARGIN_PX, ROOM_MARGIN_PX },
                  { gtk_widget_get_width (fields->parent) - ROOM_MARGIN_PX,
                    gtk_widget_get_height (fields->parent) - ROOM_MARGIN_PX } };
-  BfBox formed = formed_box_px (fields);
-  bf_field_places (asks, n_asks, &room, &formed, places);
+  g_autoptr (GArray) keep_off = boxes_to_keep_off (fields);
+  bf_field_places (asks, n_asks, &room, keep_off, places);
+  cover (fields, asks, places, n_asks);
   for (guint k = 0; k < n_asks; k++)
     ((Item *)g_ptr_array_index (fields->items, order[k]))->place = places[k];
   for (guint i = 0; i < n; i++)

@@ -13,8 +13,9 @@
 struct _BfSurfaceScene
 {
   BfSurfaceView *view;
-  BfFold *fold;  /* or NULL */
-  GArray *edges; /* BfSurfaceEdge, of the fold */
+  BfFold *fold;    /* or NULL */
+  GArray *edges;   /* BfSurfaceEdge, of the fold */
+  GArray *covered; /* BfBox, in pixels */
   gboolean held;
   BfVec3 held_middle;
 
@@ -31,6 +32,7 @@ bf_surface_scene_new (BfSurfaceView *view)
 
   BfSurfaceScene *scene = g_new0 (BfSurfaceScene, 1);
   scene->view = g_object_ref (view);
+  scene->covered = g_array_new (FALSE, FALSE, sizeof (BfBox));
   return scene;
 }
 
@@ -47,6 +49,7 @@ bf_surface_scene_free (BfSurfaceScene *scene)
   drop_picture (scene);
   g_clear_pointer (&scene->edges, g_array_unref);
   g_clear_pointer (&scene->fold, bf_fold_unref);
+  g_array_unref (scene->covered);
   g_object_unref (scene->view);
   g_free (scene);
 }
@@ -267,6 +270,33 @@ bf_surface_scene_outward_px (BfSurfaceScene *scene, const BfSurfaceEdge *edge, B
   return bf_vec2_sub (to, from);
 }
 
+void
+bf_surface_scene_set_covered (BfSurfaceScene *scene, const GArray *px)
+{
+  g_return_if_fail (scene != NULL && px != NULL);
+
+  g_array_set_size (scene->covered, 0);
+  if (px->len > 0)
+    g_array_append_vals (scene->covered, px->data, px->len);
+}
+
+/* What is covered, in the blank. */
+static GArray *
+covered_mm (const BfSurfaceScene *scene)
+{
+  GArray *boxes = g_array_new (FALSE, FALSE, sizeof (BfBox));
+
+  for (guint i = 0; i < scene->covered->len; i++)
+    {
+      const BfBox *px = &g_array_index (scene->covered, BfBox, i);
+      BfVec2 a = bf_surface_view_to_blank (scene->view, px->min);
+      BfVec2 b = bf_surface_view_to_blank (scene->view, px->max);
+      BfBox box = { { a.x, b.y }, { b.x, a.y } };
+      g_array_append_val (boxes, box);
+    }
+  return boxes;
+}
+
 /* A face lights up where it is selected itself, not one of its edges. */
 static int
 lit_face (const BfSurfaceScene *scene)
@@ -284,9 +314,11 @@ bf_surface_scene_paint_blank (BfSurfaceScene *scene, cairo_t *cr, gboolean dark)
     return;
   double scale = bf_surface_view_get_scale (scene->view);
   BfVec2 origin = bf_surface_view_from_blank (scene->view, bf_vec2 (0.0, 0.0));
+  g_autoptr (GArray) covered = covered_mm (scene);
   BfBlankStyle style;
 
   bf_blank_style_init (&style, scene->fold);
+  style.keep_off = covered;
   /* Names, sizes and angles stand there as fields that can be typed in. */
   style.layers = BF_BLANK_METAL | BF_BLANK_LINES | BF_BLANK_DRILL_NOTES;
   style.unit = PX_PER_PAPER_MM / scale;

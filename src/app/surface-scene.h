@@ -33,6 +33,10 @@ const GArray *bf_surface_scene_get_edges (BfSurfaceScene *scene);
  * dragged. */
 void bf_surface_scene_set_held (BfSurfaceScene *scene, gboolean held);
 
+/* What the caller puts on the bench itself: words of the blank keep off it. px: BfBox, in pixels;
+ * copied. */
+void bf_surface_scene_set_covered (BfSurfaceScene *scene, const GArray *px);
+
 /* The two pictures. */
 typedef enum
 {

@@ -343,6 +343,20 @@ place_names (Placer *placer)
     }
 }
 
+static void
+keep_off_boxes (BfLabelField *field, const GArray *boxes)
+{
+  for (guint i = 0; boxes != NULL && i < boxes->len; i++)
+    {
+      const BfBox *box = &g_array_index (boxes, BfBox, i);
+      BfVec2 size = bf_vec2_sub (box->max, box->min);
+      BfPlate plate = {
+        bf_vec2_scale (bf_vec2_add (box->min, box->max), 0.5), { 1.0, 0.0 }, size.x, size.y
+      };
+      bf_label_field_add_plate (field, &plate);
+    }
+}
+
 GPtrArray *
 bf_blank_labels (const BfFold *fold, const BfBlankStyle *style)
 {
@@ -351,6 +365,7 @@ bf_blank_labels (const BfFold *fold, const BfBlankStyle *style)
   Placer placer = { fold, style, field,
                     g_ptr_array_new_with_free_func ((GDestroyNotify)bf_blank_label_free) };
 
+  keep_off_boxes (field, style->keep_off);
   if (style->layers & BF_BLANK_BEND_NOTES)
     for (guint i = 0; i < fold->bends->len; i++)
       place_bend_note (&placer, bf_fold_bend (fold, i));

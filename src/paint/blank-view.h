@@ -36,6 +36,9 @@ typedef struct
                       * words are laid so that they still read from below or from the right */
   const BfBox *view; /* words are placed so that they are seen whole in it; NULL: all is seen */
 
+  const GArray *keep_off; /* BfBox of the blank that words keep off, for things that the caller
+                           * puts there itself; NULL for none */
+
   int highlight_face; /* index of a face to light up, or −1 */
   gboolean dark;      /* for a dark surface */
   BfUnits units;      /* for the numbers in words */

@@ -5,7 +5,6 @@
 /* Fields find places: whole on the surface, beside their edges, not on each other. */
 
 static const BfBox room = { { 0.0, 0.0 }, { 800.0, 600.0 } };
-static const BfBox nowhere = { { -9.0, -9.0 }, { -9.0, -9.0 } };
 
 /* A strip below a base that ends at y = 300, from x = 200 to 500, that high. */
 static BfFieldAsk
@@ -28,6 +27,18 @@ box_of (const BfFieldAsk *ask, const BfFieldPlace *place)
   return (BfBox){ place->at, bf_vec2_add (place->at, size) };
 }
 
+/* Places with one box to keep off, or none. */
+static void
+place (
+    const BfFieldAsk *asks, guint n, const BfBox *in, const BfBox *keep_off, BfFieldPlace *places)
+{
+  g_autoptr (GArray) boxes = g_array_new (FALSE, FALSE, sizeof (BfBox));
+
+  if (keep_off != NULL)
+    g_array_append_vals (boxes, keep_off, 1);
+  bf_field_places (asks, n, in, boxes, places);
+}
+
 static gboolean
 overlap (BfBox a, BfBox b)
 {
@@ -38,23 +49,23 @@ static void
 test_within_a_strip_that_has_room (void)
 {
   BfFieldAsk ask = strip_below (40.0);
-  BfFieldPlace place;
+  BfFieldPlace found;
 
-  bf_field_places (&ask, 1, &room, &nowhere, &place);
-  g_assert_true (place.shown && !place.stacked);
-  g_assert_cmpfloat_with_epsilon (place.at.x, 285.0, 1e-9);
-  g_assert_cmpfloat_with_epsilon (place.at.y, 308.0, 1e-9);
+  place (&ask, 1, &room, NULL, &found);
+  g_assert_true (found.shown && !found.stacked);
+  g_assert_cmpfloat_with_epsilon (found.at.x, 285.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (found.at.y, 308.0, 1e-9);
 }
 
 static void
 test_beyond_a_strip_that_has_none (void)
 {
   BfFieldAsk ask = strip_below (20.0);
-  BfFieldPlace place;
+  BfFieldPlace found;
 
-  bf_field_places (&ask, 1, &room, &nowhere, &place);
-  g_assert_true (place.shown);
-  g_assert_cmpfloat (place.at.y, >, 320.0);
+  place (&ask, 1, &room, NULL, &found);
+  g_assert_true (found.shown);
+  g_assert_cmpfloat (found.at.y, >, 320.0);
 }
 
 /* A lip on a wall: both fields are off each other, and the wall's are not on the lip. */
@@ -68,7 +79,7 @@ test_off_each_other_and_off_metal (void)
     asks[1].strip[k].y += 20.0;
   for (guint k = 0; k < 2; k++)
     asks[1].edge[k].y += 20.0;
-  bf_field_places (asks, 2, &room, &nowhere, places);
+  place (asks, 2, &room, NULL, places);
   BfBox wall = box_of (&asks[0], &places[0]);
   BfBox lip = box_of (&asks[1], &places[1]);
   g_assert_true (places[0].shown && places[1].shown);
@@ -87,12 +98,12 @@ test_beside_an_upright_edge_in_a_stack (void)
     .row = { 130.0, 24.0 },
     .stack = { 50.0, 64.0 }
   };
-  BfFieldPlace place;
+  BfFieldPlace found;
 
-  bf_field_places (&ask, 1, &room, &nowhere, &place);
-  g_assert_true (place.shown && place.stacked);
-  g_assert_cmpfloat_with_epsilon (place.at.x, 508.0, 1e-9);
-  g_assert_cmpfloat_with_epsilon (place.at.y, 168.0, 1e-9);
+  place (&ask, 1, &room, NULL, &found);
+  g_assert_true (found.shown && found.stacked);
+  g_assert_cmpfloat_with_epsilon (found.at.x, 508.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (found.at.y, 168.0, 1e-9);
 }
 
 static void
@@ -103,11 +114,11 @@ test_base_sizes_stand_inside (void)
                      .inside = TRUE,
                      .row = { 50.0, 24.0 },
                      .stack = { 50.0, 24.0 } };
-  BfFieldPlace place;
+  BfFieldPlace found;
 
-  bf_field_places (&ask, 1, &room, &nowhere, &place);
-  g_assert_true (place.shown);
-  g_assert_cmpfloat (place.at.y + 24.0, <, 300.0);
+  place (&ask, 1, &room, NULL, &found);
+  g_assert_true (found.shown);
+  g_assert_cmpfloat (found.at.y + 24.0, <, 300.0);
 }
 
 /* No room on the surface: hidden, but for one that is typed in. */
@@ -116,14 +127,14 @@ test_hidden_unless_it_must (void)
 {
   BfBox little = { { 0.0, 0.0 }, { 800.0, 310.0 } };
   BfFieldAsk ask = strip_below (20.0);
-  BfFieldPlace place;
+  BfFieldPlace found;
 
-  bf_field_places (&ask, 1, &little, &nowhere, &place);
-  g_assert_false (place.shown);
+  place (&ask, 1, &little, NULL, &found);
+  g_assert_false (found.shown);
   ask.must = TRUE;
-  bf_field_places (&ask, 1, &little, &nowhere, &place);
-  g_assert_true (place.shown);
-  g_assert_cmpfloat (place.at.y + 24.0, <=, 310.0);
+  place (&ask, 1, &little, NULL, &found);
+  g_assert_true (found.shown);
+  g_assert_cmpfloat (found.at.y + 24.0, <=, 310.0);
 }
 
 static void
@@ -131,10 +142,24 @@ test_keeps_off_the_formed_part (void)
 {
   BfBox formed = { { 0.0, 320.0 }, { 800.0, 600.0 } };
   BfFieldAsk ask = strip_below (20.0);
-  BfFieldPlace place;
+  BfFieldPlace found;
 
-  bf_field_places (&ask, 1, &room, &formed, &place);
-  g_assert_false (place.shown);
+  place (&ask, 1, &room, &formed, &found);
+  g_assert_false (found.shown);
+}
+
+/* A hole in the middle of a strip: the fields stand aside of it, on the strip still. */
+static void
+test_keeps_off_holes (void)
+{
+  BfBox hole = { { 342.0, 310.0 }, { 358.0, 330.0 } };
+  BfFieldAsk ask = strip_below (40.0);
+  BfFieldPlace found;
+
+  place (&ask, 1, &room, &hole, &found);
+  g_assert_true (found.shown);
+  g_assert_false (overlap (box_of (&ask, &found), hole));
+  g_assert_cmpfloat (found.at.y + 24.0, <, 340.0);
 }
 
 int
@@ -148,5 +173,6 @@ main (int argc, char **argv)
   g_test_add_func ("/field-places/base-inside", test_base_sizes_stand_inside);
   g_test_add_func ("/field-places/hidden-unless-it-must", test_hidden_unless_it_must);
   g_test_add_func ("/field-places/keeps-off-the-formed-part", test_keeps_off_the_formed_part);
+  g_test_add_func ("/field-places/keeps-off-holes", test_keeps_off_holes);
   return g_test_run ();
 }
