@@ -15,12 +15,13 @@
 #define PER_PAGE (COLUMNS * ROWS)
 #define MARGIN_MM 12.0
 #define HEAD_MM 22.0
+#define HEAD_LINES 3
 #define GUTTER_MM 8.0
 #define NAME_CAP_MM 4.0
 #define CAP_MM 2.3
 #define NUMBER_CAP_MM 4.0
 #define NUMBER_COLUMN_MM 11.0
-#define WORDS_LINES 4
+#define WORDS_LINES 5
 #define WORDS_MM 19.0 /* above a picture */
 
 struct _BfMarkingPages
@@ -129,6 +130,7 @@ draw_head (const BfMarkingPages *pages, guint i, cairo_t *cr)
   const BfPart *part = pages->marking->fold->part;
   double width = pages->paper->width_mm - 2.0 * MARGIN_MM;
   g_autofree char *sentence = bf_setup_sentence (part), *errors = error_words (pages);
+  g_autofree char *both = g_strconcat (sentence, " ", errors, NULL);
   g_autofree char *number = page_words (pages, i);
   g_autoptr (BfText) name = bf_text_new (
       part->name != NULL && part->name[0] != '\0' ? part->name : _ ("Part without a name"),
@@ -138,8 +140,7 @@ draw_head (const BfMarkingPages *pages, guint i, cairo_t *cr)
   bf_text_wrap (name, width * 0.55, 1);
   bf_text_draw (name, cr, MARGIN_MM, MARGIN_MM + NAME_CAP_MM);
   bf_text_show (cr, number, CAP_MM, 1.0, bf_vec2 (MARGIN_MM + width, MARGIN_MM + NAME_CAP_MM));
-  show_wrapped (cr, sentence, bf_vec2 (MARGIN_MM, MARGIN_MM + NAME_CAP_MM + 5.5), width, 1);
-  show_wrapped (cr, errors, bf_vec2 (MARGIN_MM, MARGIN_MM + NAME_CAP_MM + 10.0), width, 1);
+  show_wrapped (cr, both, bf_vec2 (MARGIN_MM, MARGIN_MM + NAME_CAP_MM + 5.5), width, HEAD_LINES);
 }
 
 static void
