@@ -33,8 +33,8 @@ static const struct
 #define LEAST_OPEN_RAD (G_PI / 6.0)
 
 /* What must be left between the corner's relief and the tab's own (common practice: twice the
- * thickness, but no less than this). */
-#define LEAST_STRIP_MM 3.0
+ * thickness, but no less than 3), and what the next drill up may take of it. */
+#define LEAST_STRIP_MM 3.5
 
 #define HEM_RAD (G_PI - 1e-6)
 
@@ -91,32 +91,36 @@ is_fit (const BfFlap *flap, BfSideName name)
          flap->on_side[name] == NULL;
 }
 
-/* How far up the covered wall both walls reach, before what their tips carry; and how their sides
- * lean there. */
+/* How far up the covered wall both walls reach, before what their tips carry; where the straight
+ * side ends, which follows the other only as far as that goes; and how both sides lean. */
 typedef struct
 {
-  double height_mm, lean, its_lean;
+  double height_mm, end_mm, lean, its_lean;
 } Reach;
 
 static gboolean
 find_reach (const BfLayout *layout, const BfMeeting *meeting, Reach *reach)
 {
   BfInsidePlane own, its;
-  double at, its_at, height;
+  double at, its_at, tops[2];
   const BfFlap *covered = bf_meeting_flap (layout, meeting, BF_SIDE_START);
   const BfFlap *covering = bf_meeting_flap (layout, meeting, BF_SIDE_END);
-  BfVec3 top;
 
   bf_inside_plane (layout, meeting, BF_SIDE_START, &own);
   bf_inside_plane (layout, meeting, BF_SIDE_END, &its);
   if (!bf_inside_planes_cut (&own, &its, &at, &reach->lean) ||
       !bf_inside_planes_cut (&its, &own, &its_at, &reach->its_lean))
     return FALSE;
-  height = bf_flap_flat_mm (covering);
-  top = bf_vec3_along (its.point, its.in, its_at + reach->its_lean * height);
-  top = bf_vec3_along (top, its.out, height);
-  reach->height_mm =
-      MIN (bf_flap_flat_mm (covered), bf_vec3_dot (bf_vec3_sub (top, own.point), own.out));
+  for (guint i = 0; i < 2; i++)
+    {
+      double w = i == 0 ? bf_flap_flat_mm (covering) : covering->tip_w_mm + covering->tip_shift_mm;
+      BfVec3 top = bf_vec3_along (its.point, its.in, its_at + reach->its_lean * w);
+
+      top = bf_vec3_along (top, its.out, w);
+      tops[i] = bf_vec3_dot (bf_vec3_sub (top, own.point), own.out);
+    }
+  reach->height_mm = MIN (bf_flap_flat_mm (covered), tops[0]);
+  reach->end_mm = reach->lean < 0.0 ? MIN (covered->tip_w_mm, tops[1]) : covered->tip_w_mm;
   return TRUE;
 }
 
@@ -232,7 +236,7 @@ make_tab (const BfLayout *layout, const BfMeeting *meeting)
   tab->turn = wall->flange->turn;
   tab->angle_deg = bf_rad_to_deg (tab_bend_rad (layout, meeting));
   size_tab (layout, tab, &inset);
-  if (!find_reach (layout, meeting, &reach) ||
+  if (!find_reach (layout, meeting, &reach) || reach.end_mm < wall->tip_w_mm / 2.0 ||
       !find_root_end (layout, meeting, inset + strip, &end) ||
       bf_part_find_flange (layout->part, id) != NULL)
     return NULL;
@@ -241,7 +245,7 @@ make_tab (const BfLayout *layout, const BfMeeting *meeting)
   tilt = bf_rad_to_deg (atan (reach.its_lean));
   tab->start_mm = end.inset_mm;
   tab->start_taper_deg = MAX (bf_rad_to_deg (end.taper_rad), tilt);
-  tab->end_mm = (wall->tip_w_mm - reach.height_mm) * slope + end_inset;
+  tab->end_mm = MAX (reach.end_mm - reach.height_mm, 0.0) * slope + end_inset;
   tab->end_taper_deg = MAX (0.0, -tilt);
   if (reach.height_mm * slope - end.inset_mm - end_inset <
       end_to_hole_mm (tab->start_taper_deg, edge) + end_to_hole_mm (tab->end_taper_deg, edge))

@@ -8,7 +8,57 @@
 #include "fold/fold.h"
 #include "make-part.h"
 
+/* With -m thorough many more. Every sixth part is one of many sides, three flanges deep. */
 #define N_PARTS 600
+#define N_THOROUGH 6000
+
+static guint
+n_parts (void)
+{
+  return g_test_thorough () ? N_THOROUGH : N_PARTS;
+}
+
+/* A part of 5 to 12 sides, walls on most, lips on the walls, some with lips of their own, every
+ * join there is, and every way to turn. */
+static BfPart *
+make_deep (guint seed)
+{
+  static const BfJoin joins[] = { BF_JOIN_OPEN, BF_JOIN_COVERS_BEFORE, BF_JOIN_COVERS_AFTER,
+                                  BF_JOIN_UNTRIMMED, BF_JOIN_TAB };
+  g_autoptr (GRand) rand = g_rand_new_with_seed (seed);
+  guint n = (guint)g_rand_int_range (rand, 5, 13);
+  BfPart *part = make_ring (n, g_rand_double_range (rand, 150.0, 300.0), 40.0, 90.0);
+
+  part->metal.thickness_mm = g_rand_double_range (rand, 0.8, 2.0);
+  part->bend.inside_radius_mm = part->metal.thickness_mm * g_rand_double_range (rand, 0.0, 2.0);
+  part->measure = g_rand_boolean (rand) ? BF_MEASURE_INSIDE : BF_MEASURE_OUTSIDE;
+  for (guint i = n; i-- > 0;)
+    {
+      BfFlange *wall = g_ptr_array_index (part->flanges, i);
+      BfCorner *corner = bf_corner_new ("base", i);
+      g_autofree char *lip = g_strdup_printf ("lip-%u", i), *deep = g_strdup_printf ("deep-%u", i);
+
+      corner->join = joins[g_rand_int_range (rand, 0, G_N_ELEMENTS (joins))];
+      g_ptr_array_add (part->corners, corner);
+      wall->angle_deg = g_rand_double_range (rand, 30.0, 120.0);
+      wall->turn = g_rand_int_range (rand, 0, 4) == 0 ? BF_TURN_DOWN : BF_TURN_UP;
+      if (g_rand_int_range (rand, 0, 3) > 0)
+        add_lip (part, lip, wall->id, 25.0, g_rand_double_range (rand, 30.0, 110.0))->turn =
+            wall->turn;
+      if (bf_part_find_flange (part, lip) != NULL && g_rand_boolean (rand))
+        add_lip (part, deep, lip, 12.0, g_rand_double_range (rand, 30.0, 90.0))->turn =
+            g_rand_boolean (rand) ? BF_TURN_DOWN : BF_TURN_UP;
+      if (g_rand_int_range (rand, 0, 8) == 0 && bf_part_find_flange (part, lip) == NULL)
+        g_ptr_array_remove_index (part->flanges, i);
+    }
+  return part;
+}
+
+static BfPart *
+make_any (guint seed)
+{
+  return seed % 6 == 5 ? make_deep (seed) : make_random (seed);
+}
 
 static gboolean
 is_sound (const BfFold *fold)
@@ -32,9 +82,9 @@ test_most_are_sound (void)
 {
   guint sound = 0;
 
-  for (guint seed = 0; seed < N_PARTS; seed++)
+  for (guint seed = 0; seed < n_parts (); seed++)
     {
-      g_autoptr (BfPart) part = make_random (seed);
+      g_autoptr (BfPart) part = make_any (seed);
       g_autoptr (BfFold) fold = bf_fold (part);
 
       if (g_test_verbose ())
@@ -43,8 +93,8 @@ test_most_are_sound (void)
                           bf_fold_check (fold, i)->where, bf_fold_check (fold, i)->message);
       sound += is_sound (fold) ? 1 : 0;
     }
-  g_test_message ("%u of %u parts are sound", sound, N_PARTS);
-  g_assert_cmpuint (sound, >, N_PARTS * 6 / 10);
+  g_test_message ("%u of %u parts are sound", sound, n_parts ());
+  g_assert_cmpuint (sound, >, n_parts () * 6 / 10);
 }
 
 /* A flange's tip, drawn again in space from the folded metal, stands at its asked length from the
@@ -65,7 +115,8 @@ check_lengths (guint seed, const BfFold *fold)
         tip = MAX (tip, bf_vec2_dot (
                             n, bf_vec2_sub (bf_ring_vertex (face->outline, k)->p, bend->zone[3])));
       for (guint k = 0; k < fold->bends->len; k++)
-        if (bf_fold_face (fold, k + 1)->parent == (int)bend->face)
+        if (bf_fold_face (fold, k + 1)->parent == (int)bend->face &&
+            bf_part_find_flange (fold->part, bf_fold_bend (fold, k)->flange)->edge == BF_EDGE_TIP)
           carried = bf_fold_bend (fold, k)->setback_mm;
       g_test_message ("seed %u flange %s", seed, bend->flange);
       g_assert_cmpfloat_with_epsilon (bend->setback_mm + tip + carried, flange->length_mm,
@@ -96,9 +147,9 @@ check_joined (const BfFold *fold)
 static void
 test_sizes (void)
 {
-  for (guint seed = 0; seed < N_PARTS; seed++)
+  for (guint seed = 0; seed < n_parts (); seed++)
     {
-      g_autoptr (BfPart) part = make_random (seed);
+      g_autoptr (BfPart) part = make_any (seed);
       g_autoptr (BfFold) fold = bf_fold (part);
 
       if (!is_sound (fold))
@@ -112,9 +163,9 @@ test_sizes (void)
 static void
 test_volume (void)
 {
-  for (guint seed = 0; seed < N_PARTS; seed++)
+  for (guint seed = 0; seed < n_parts (); seed++)
     {
-      g_autoptr (BfPart) part = make_random (seed);
+      g_autoptr (BfPart) part = make_any (seed);
       g_autoptr (BfFold) fold = NULL;
       double flat;
 
@@ -130,9 +181,9 @@ test_volume (void)
 static void
 test_areas (void)
 {
-  for (guint seed = 0; seed < N_PARTS; seed++)
+  for (guint seed = 0; seed < n_parts (); seed++)
     {
-      g_autoptr (BfPart) part = make_random (seed);
+      g_autoptr (BfPart) part = make_any (seed);
       g_autoptr (BfFold) fold = bf_fold (part);
 
       if (!is_sound (fold))
@@ -143,13 +194,26 @@ test_areas (void)
     }
 }
 
+/* A tab always stands on the wall after the corner, in the mirror too. */
+static void
+leave_open (BfPart *part)
+{
+  for (guint i = 0; i < part->corners->len; i++)
+    {
+      BfCorner *corner = g_ptr_array_index (part->corners, i);
+
+      if (corner->join == BF_JOIN_TAB)
+        corner->join = BF_JOIN_OPEN;
+    }
+}
+
 static void
 test_mirror (void)
 {
-  for (guint seed = 0; seed < N_PARTS; seed++)
+  for (guint seed = 0; seed < n_parts (); seed++)
     {
-      g_autoptr (BfPart) part = make_random (seed);
-      g_autoptr (BfPart) mirrored = bf_part_mirror (part);
+      g_autoptr (BfPart) part = make_any (seed);
+      g_autoptr (BfPart) mirrored = (leave_open (part), bf_part_mirror (part));
       g_autoptr (BfFold) fold = bf_fold (part), other = bf_fold (mirrored);
       const BfBox *a = &fold->blank.box, *b = &other->blank.box;
 
@@ -166,7 +230,7 @@ test_mirror (void)
 static BfPart *
 walled_all_round (guint seed)
 {
-  g_autoptr (BfPart) part = make_random (seed);
+  g_autoptr (BfPart) part = make_any (seed);
   guint n_walls = 0;
 
   for (guint i = 0; i < bf_part_n_flanges (part); i++)
@@ -186,7 +250,7 @@ test_measure (void)
 {
   guint n_tried = 0;
 
-  for (guint seed = 0; seed < N_PARTS; seed++)
+  for (guint seed = 0; seed < n_parts (); seed++)
     {
       g_autoptr (BfPart) part = walled_all_round (seed);
       g_autoptr (BfPart) other = NULL;
@@ -194,6 +258,7 @@ test_measure (void)
 
       if (part == NULL)
         continue;
+      leave_open (part); /* beside a tab its wall runs to the drawn line */
       other = bf_edit_measure (part, part->measure == BF_MEASURE_INSIDE ? BF_MEASURE_OUTSIDE
                                                                         : BF_MEASURE_INSIDE);
       fold = bf_fold (part);
@@ -223,9 +288,9 @@ reverse (GPtrArray *flanges)
 static void
 test_order (void)
 {
-  for (guint seed = 0; seed < N_PARTS; seed++)
+  for (guint seed = 0; seed < n_parts (); seed++)
     {
-      g_autoptr (BfPart) part = make_random (seed);
+      g_autoptr (BfPart) part = make_any (seed);
       g_autoptr (BfPart) reversed = bf_part_copy (part);
       g_autoptr (BfFold) fold = NULL, other = NULL;
 
