@@ -117,7 +117,11 @@ add_tip (GArray *edges, const BfFold *fold, guint face, guint depth)
     return;
   lay_edge (fold, &edge, line, bend_on (fold, &tip));
   g_array_append_val (edges, edge);
-  add_tips_on (edges, fold, &tip, depth + 1);
+  for (BfEdgeKind kind = BF_EDGE_TIP; kind <= BF_EDGE_END; kind++)
+    {
+      BfEdge on = { flange->id, kind, 0 };
+      add_tips_on (edges, fold, &on, depth + 1);
+    }
 }
 
 /* A flange can't hang on itself; depth is for a part that says so all the same. */

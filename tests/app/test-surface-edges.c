@@ -57,6 +57,23 @@ test_all_are_there_and_named (void)
     }
 }
 
+/* What hangs on a flange's side is there, too. */
+static void
+test_a_flange_on_a_side (void)
+{
+  g_autoptr (BfDocument) document = lipped ();
+  BfEdge side = { "front", BF_EDGE_END, 0 };
+  g_autofree char *id = NULL;
+  g_autoptr (BfPart) part =
+      bf_edit_add_flange (bf_document_get_part (document), &side, BF_TURN_UP, &id);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  g_autoptr (GArray) edges = bf_surface_edges (fold);
+  BfSelection tip = { bf_fold_find_face (fold, id), 2 };
+
+  g_assert_cmpuint (edges->len, ==, G_N_ELEMENTS (names) + 1);
+  g_assert_cmpint (bf_surface_edges_find (edges, tip), ==, 3);
+}
+
 /* An edge that carries a flange lies at the bend line in the blank, and at the bend's beginning on
  * the formed part; a bare one beside a bend is as long as its metal. */
 static void
@@ -311,6 +328,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/surface-edges/named", test_all_are_there_and_named);
+  g_test_add_func ("/surface-edges/on-a-side", test_a_flange_on_a_side);
   g_test_add_func ("/surface-edges/where-they-lie", test_where_they_lie);
   g_test_add_func ("/surface-edges/what-is-offered", test_what_is_offered);
   g_test_add_func ("/surface-edges/one-step-each", test_each_is_one_step);
