@@ -15,8 +15,8 @@ struct _BfBendSketch
 G_DEFINE_FINAL_TYPE (BfBendSketch, bf_bend_sketch, GTK_TYPE_WIDGET)
 
 #define WIDTH_PX 46
-#define HEIGHT_PX 44
-#define LEG_PX 18.0
+#define HEIGHT_PX 38
+#define LEG_PX 16.0
 #define ARC_PX 9.0
 
 static void
