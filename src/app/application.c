@@ -135,8 +135,8 @@ bf_application_open (GApplication *app, GFile **files, int n_files, const char *
   for (int i = 0; i < n_files; i++)
     {
       BfWindow *window = bf_window_new (GTK_APPLICATION (app));
-      gtk_window_present (GTK_WINDOW (window));
       bf_window_open (window, files[i]);
+      gtk_window_present (GTK_WINDOW (window));
     }
 }
 

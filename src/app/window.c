@@ -25,9 +25,12 @@ struct _BfWindow
   GtkStack *title_stack;
   GtkStack *outer_stack;
   GtkStack *page_stack;
-  BfStartPage *start_page;
-  BfShapePage *shape_page;
-  BfMakePage *make_page;
+  BfStartPage *start_page; /* NULL where there was a part from the first */
+  GtkBox *start_room;
+  GtkBox *shape_room;
+  GtkBox *make_room;
+  BfShapePage *shape_page; /* NULL until there is a part */
+  BfMakePage *make_page;   /* NULL until it is looked at */
   GtkWidget *undo_button;
   GtkWidget *redo_button;
   GtkMenuButton *menu_button;
@@ -56,10 +59,42 @@ update_title (BfWindow *self)
   gtk_window_set_title (GTK_WINDOW (self), whole);
 }
 
+/* Pages are made when they are first needed: the empty window is there the sooner. */
+static GtkWidget *
+page_new (GType type, GtkBox *room)
+{
+  GtkWidget *page = g_object_new (type, "hexpand", TRUE, "vexpand", TRUE, NULL);
+  gtk_box_append (room, page);
+  return page;
+}
+
+static void
+make_shape_page (BfWindow *self)
+{
+  if (self->shape_page != NULL)
+    return;
+  self->shape_page = BF_SHAPE_PAGE (page_new (BF_TYPE_SHAPE_PAGE, self->shape_room));
+  bf_shape_page_set_document (self->shape_page, self->document, self->view);
+  bf_name_buttons (GTK_WIDGET (self->shape_page));
+}
+
+static void
+make_make_page (BfWindow *self)
+{
+  if (self->make_page != NULL)
+    return;
+  self->make_page = BF_MAKE_PAGE (page_new (BF_TYPE_MAKE_PAGE, self->make_room));
+  bf_make_page_set_document (self->make_page, self->document, self->settings);
+  bf_name_buttons (GTK_WIDGET (self->make_page));
+}
+
 static void
 document_changed_cb (BfWindow *self)
 {
   gboolean has_part = bf_document_get_part (self->document) != NULL;
+
+  if (has_part)
+    make_shape_page (self);
 
   gtk_stack_set_visible_child_name (self->outer_stack, has_part ? "part" : "empty");
   gtk_stack_set_visible_child_name (self->title_stack, has_part ? "pages" : "name");
@@ -70,6 +105,8 @@ document_changed_cb (BfWindow *self)
 static void
 page_changed_cb (BfWindow *self)
 {
+  if (g_strcmp0 (bf_window_get_page (self), "make") == 0)
+    make_make_page (self);
   if (self->document != NULL)
     bf_window_update_actions (self);
 }
@@ -87,6 +124,33 @@ static void
 opened_cb (BfWindow *self, GFile *file)
 {
   bf_window_open (self, file);
+}
+
+static void
+make_start_page (BfWindow *self)
+{
+  g_autoptr (BfPart) setup = NULL;
+
+  if (self->start_page != NULL)
+    return;
+  setup = bf_settings_first_part (self->settings);
+  self->start_page = BF_START_PAGE (page_new (BF_TYPE_START_PAGE, self->start_room));
+  g_signal_connect_object (self->start_page, "made", G_CALLBACK (made_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->start_page, "opened", G_CALLBACK (opened_cb), self,
+                           G_CONNECT_SWAPPED);
+  bf_start_page_set_setup (self->start_page, setup);
+  bf_name_buttons (GTK_WIDGET (self->start_page));
+}
+
+/* Before the window is seen it is known whether there is a part to begin with. */
+static void
+bf_window_map (GtkWidget *widget)
+{
+  BfWindow *self = BF_WINDOW (widget);
+
+  if (bf_document_get_part (self->document) == NULL)
+    make_start_page (self);
+  GTK_WIDGET_CLASS (bf_window_parent_class)->map (widget);
 }
 
 static void
@@ -172,9 +236,9 @@ bind_template (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, BfWindow, title_stack);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, outer_stack);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, page_stack);
-  gtk_widget_class_bind_template_child (widget_class, BfWindow, start_page);
-  gtk_widget_class_bind_template_child (widget_class, BfWindow, shape_page);
-  gtk_widget_class_bind_template_child (widget_class, BfWindow, make_page);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, start_room);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, shape_room);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, make_room);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, undo_button);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, redo_button);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, menu_button);
@@ -182,8 +246,6 @@ bind_template (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_label);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_button);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, kept_bar);
-  gtk_widget_class_bind_template_callback (widget_class, made_cb);
-  gtk_widget_class_bind_template_callback (widget_class, opened_cb);
   gtk_widget_class_bind_template_callback (widget_class, page_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, notice_close_cb);
   gtk_widget_class_bind_template_callback (widget_class, notice_answer_cb);
@@ -197,10 +259,8 @@ bf_window_class_init (BfWindowClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = bf_window_dispose;
   GTK_WINDOW_CLASS (klass)->close_request = bf_window_close_request;
+  widget_class->map = bf_window_map;
   g_type_ensure (BF_TYPE_KEPT_BAR);
-  g_type_ensure (BF_TYPE_SHAPE_PAGE);
-  g_type_ensure (BF_TYPE_MAKE_PAGE);
-  g_type_ensure (BF_TYPE_START_PAGE);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/benchfold/Benchfold/window.ui");
   bind_template (widget_class);
   bf_window_class_install_actions (widget_class);
@@ -211,16 +271,11 @@ bf_window_init (BfWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
 
-  g_autoptr (BfPart) setup = NULL;
   self->document = bf_document_new ();
   self->keeper = bf_keeper_new (self->document);
   self->view = bf_surface_view_new ();
   self->settings = bf_settings_new ();
-  setup = bf_settings_first_part (self->settings);
   bf_settings_size_window (self->settings, GTK_WINDOW (self));
-  bf_start_page_set_setup (self->start_page, setup);
-  bf_shape_page_set_document (self->shape_page, self->document, self->view);
-  bf_make_page_set_document (self->make_page, self->document, self->settings);
   g_signal_connect_object (self->document, "changed", G_CALLBACK (document_changed_cb), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (self->keeper, "failed", G_CALLBACK (keeping_failed_cb), self,
