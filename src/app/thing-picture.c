@@ -99,6 +99,18 @@ bf_thing_picture_init (BfThingPicture *self)
   gtk_widget_set_size_request (GTK_WIDGET (self), WIDTH_PX, HEIGHT_PX);
 }
 
+/* A pencil line has no room for reliefs, and cutting them takes longer than all the rest. */
+static void
+leave_reliefs_out (BfPart *part)
+{
+  for (guint i = 0; i < bf_part_n_points (part); i++)
+    {
+      BfCorner *corner = bf_corner_new ("base", i);
+      corner->relief = BF_RELIEF_NONE;
+      g_ptr_array_add (part->corners, corner);
+    }
+}
+
 GtkWidget *
 bf_thing_picture_new (BfThing thing)
 {
@@ -113,6 +125,7 @@ bf_thing_picture_new (BfThing thing)
     return GTK_WIDGET (self);
   bf_thing_sizes_init (&sizes, thing, BF_UNITS_MM);
   g_autoptr (BfPart) part = bf_thing_make (thing, &sizes, setup, "");
+  leave_reliefs_out (part);
   g_autoptr (BfFold) fold = bf_fold (part);
   self->formed = bf_formed_view_prepare (fold, &fold->formed, bf_pencil_look);
   return GTK_WIDGET (self);
