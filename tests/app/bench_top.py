@@ -115,17 +115,32 @@ def popover_place(app):
     return gui.until('the popover on the display', stays)
 
 
+def is_gone(node):
+    try:
+        return not (gui.has_room(node) and node.getState().contains(pyatspi.STATE_SHOWING))
+    except Exception:  # gone so far that nothing can be asked of it
+        return True
+
+
 def press_here(app, name):
-    """Clicks a button of the popover at an edge, which is a window of its own on the display."""
-    button = settled(app, 'push button', name)
-    top = button
-    while top.getRoleName() != 'filler' or top.parent.name != 'Blank and formed part':
-        top = top.parent
-    left, up = popover_place(app)[:2]
-    x, y, width, height = extents(button)
-    from_x, from_y = extents(top)[:2]
-    gui.xdo('mousemove', '--sync', left + x - from_x + width // 2, up + y - from_y + height // 2,
-            'click', 1)
+    """Clicks a button of the popover at an edge, one that is gone once it has been pressed. The
+    popover is a window of its own, which a slow display may still be moving."""
+    for _ in range(3):
+        button = settled(app, 'push button', name)
+        top = button
+        while top.getRoleName() != 'filler' or top.parent.name != 'Blank and formed part':
+            top = top.parent
+        left, up = popover_place(app)[:2]
+        x, y, width, height = extents(button)
+        from_x, from_y = extents(top)[:2]
+        gui.xdo('mousemove', '--sync', left + x - from_x + width // 2,
+                up + y - from_y + height // 2, 'click', 1)
+        try:
+            gui.until(f'“{name}” to be gone', lambda: is_gone(button), 6)
+            return
+        except AssertionError:
+            pass
+    raise AssertionError(f'“{name}” cannot be pressed')
 
 
 def screen_place(app, node, dx=0, dy=0):
