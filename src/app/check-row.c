@@ -52,20 +52,19 @@ fix_button_new (const char *words)
 }
 
 GtkWidget *
-bf_check_row_new (const BfCheck *check, BfUnits units, GCallback fix_cb, gpointer user_data)
+bf_check_row_new (const BfCheck *check, const char *fix_words, GCallback fix_cb, gpointer user_data)
 {
   g_return_val_if_fail (check != NULL, NULL);
 
   GtkWidget *row = gtk_list_box_row_new ();
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
-  g_autofree char *fix = bf_fix_words (&check->fix, units);
   g_autofree char *name =
       g_strdup_printf ("%s: %s", severity_words (check->severity), check->message);
 
   gtk_box_append (GTK_BOX (box), words_new (check));
-  if (fix != NULL)
+  if (fix_words != NULL)
     {
-      GtkWidget *button = fix_button_new (fix);
+      GtkWidget *button = fix_button_new (fix_words);
       g_signal_connect (button, "clicked", fix_cb, user_data);
       gtk_box_append (GTK_BOX (box), button);
     }

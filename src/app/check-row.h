@@ -8,8 +8,9 @@
 
 /* A row of "Before you cut": how bad it is, what it is, and a button for its fix. */
 
-/* fix_cb is called with the button, whose ancestor the row is, and user_data. */
+/* fix_words: what its button says, or NULL for none. fix_cb is called with the button, whose
+ * ancestor the row is, and user_data. */
 GtkWidget *bf_check_row_new (const BfCheck *check,
-                             BfUnits units,
+                             const char *fix_words,
                              GCallback fix_cb,
                              gpointer user_data) G_GNUC_WARN_UNUSED_RESULT;

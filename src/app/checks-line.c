@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/check-row.h"
+#include "fold/fix-find.h"
 
 struct _BfChecksLine
 {
@@ -91,8 +92,9 @@ fix_clicked_cb (BfChecksLine *self, GtkWidget *button)
 
   g_return_if_fail (check != NULL);
   g_autoptr (BfFold) fold = bf_fold_ref (self->shown);
-  g_autoptr (BfPart) fixed = bf_fix_apply (fold->asked, &check->fix, NULL);
-  g_autofree char *words = bf_fix_words (&check->fix, fold->part->units);
+  BfFix fix = bf_fix_find (fold, check);
+  g_autoptr (BfPart) fixed = bf_fix_apply (fold->asked, &fix, NULL);
+  g_autofree char *words = bf_fix_words (&fix, fold->part->units);
   self->last_row = gtk_list_box_row_get_index (GTK_LIST_BOX_ROW (row));
   if (fixed != NULL)
     bf_document_apply (self->document, fixed, words, NULL);
@@ -126,6 +128,16 @@ empty_list (BfChecksLine *self)
   g_clear_pointer (&self->shown, bf_fold_unref);
 }
 
+static void
+add_row (BfChecksLine *self, const BfCheck *check)
+{
+  BfFix fix = bf_fix_find (self->shown, check);
+  g_autofree char *words = bf_fix_words (&fix, self->shown->part->units);
+
+  gtk_list_box_append (GTK_LIST_BOX (self->list),
+                       bf_check_row_new (check, words, G_CALLBACK (fix_cb), self));
+}
+
 /* Only an open list is filled: while a size is dragged there is a new fold at every frame. */
 static void
 fill_list (BfChecksLine *self)
@@ -137,9 +149,7 @@ fill_list (BfChecksLine *self)
     return;
   self->shown = bf_fold_ref (fold);
   for (guint i = 0; i < fold->checks->len; i++)
-    gtk_list_box_append (
-        GTK_LIST_BOX (self->list),
-        bf_check_row_new (bf_fold_check (fold, i), fold->part->units, G_CALLBACK (fix_cb), self));
+    add_row (self, bf_fold_check (fold, i));
 }
 
 static void

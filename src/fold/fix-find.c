@@ -213,16 +213,14 @@ static const struct
   { "flange-off-edge", fix_off_edge },      { "flange-too-short", fix_short },
   { "flange-too-narrow", fix_narrow },      { "radius-too-tight", fix_tight },
   { "relief-too-small", fix_small_relief }, { "relief-missing", fix_no_relief },
-  { "opening-near-bend", bf_fix_opening },  { "opening-near-edge", bf_fix_opening },
 };
 
-static BfFix
-fix_for (const BfFold *fold, const BfCheck *check)
+static void
+find_fix (const BfFold *fold, BfCheck *check)
 {
   for (guint i = 0; i < G_N_ELEMENTS (makers); i++)
     if (strcmp (makers[i].code, check->code) == 0)
-      return makers[i].make (fold, check);
-  return no_fix;
+      check->fix = makers[i].make (fold, check);
 }
 
 void
@@ -232,6 +230,16 @@ bf_fixes_find (BfFold *fold)
     {
       BfCheck *check = &g_array_index (fold->checks, BfCheck, i);
       if (check->fix.kind == BF_FIX_NONE)
-        check->fix = fix_for (fold, check);
+        find_fix (fold, check);
     }
+}
+
+BfFix
+bf_fix_find (const BfFold *fold, const BfCheck *check)
+{
+  g_return_val_if_fail (fold != NULL && check != NULL, no_fix);
+
+  if (check->fix.kind == BF_FIX_NONE && g_str_has_prefix (check->code, "opening-near-"))
+    return bf_fix_opening (fold, check);
+  return check->fix;
 }
