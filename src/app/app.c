@@ -2,17 +2,11 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/app.h"
 
-#include <malloc.h>
-
 #include <gtk/gtk.h>
 
 #include "app/application.h"
+#include "app/large-blocks.h"
 #include "write/command-line.h"
-
-/* A picture of the whole window is some megabytes. Blocks from this size on come from the system
- * and go back to it at once; left to itself the C library raises the limit at the first of them,
- * and keeps the next ones for later. */
-#define LARGE_BLOCK_BYTES (128 * 1024)
 
 /* The toolkit gets the files alone: every option was ours. */
 static int
@@ -44,6 +38,6 @@ bf_app_run (int argc, char **argv)
     return status;
   if (!gtk_init_check ())
     return bf_command_no_display (command);
-  mallopt (M_MMAP_THRESHOLD, LARGE_BLOCK_BYTES);
+  bf_large_blocks_keep (FALSE);
   return open_window (command, argv[0]);
 }
