@@ -132,10 +132,18 @@ def a_row_flies_to_its_place(program, folder):
         gui.until('all in sight again', lambda: picture(app) != near)
 
 
+def speaks_what_the_person_speaks(program, folder):
+    for language, says in {'de': 'Vor dem Schneiden: nichts anzusehen',
+                           'es': 'Antes de cortar: nada que mirar'}.items():
+        with gui.App(program, part(folder, flanges=[]), env={'LANGUAGE': language}) as app:
+            app.shown(None, says)
+
+
 gui.main([
     says_so_where_nothing_is_wrong,
     counts_by_severity_and_opens,
     a_fix_is_one_step_with_a_name,
     keys_alone_do_it,
     a_row_flies_to_its_place,
+    speaks_what_the_person_speaks,
 ])

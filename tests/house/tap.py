@@ -12,7 +12,7 @@ import sys
 
 FOLDERS = ['src', 'tests', 'data', 'po', 'help', '.ci']
 TEXT = {'.c', '.h', '.cc', '.py', '.ui', '.css', '.xml', '.build', '.page', '.md', '.json', '.in',
-        '.sh', '.svg', '.benchfold', ''}
+        '.sh', '.svg', '.po', '.benchfold', ''}
 
 
 def project(root):
