@@ -57,7 +57,7 @@ test_by_hand (void)
   g_assert_cmpuint (n_tabs (fold), ==, 4);
   g_assert_cmpuint (bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX), ==, 0);
   g_assert_null (find_check (fold, "tab-not-made", NULL));
-  g_assert_cmpfloat (find_bend (fold, "f1-tab")->angle_rad, ==, G_PI_2);
+  g_assert_cmpfloat_with_epsilon (find_bend (fold, "f1-tab")->angle_rad, G_PI_2, 1e-12);
   tab = holes_on (fold, "f1-tab");
   wall = holes_on (fold, "f0");
   g_assert_cmpuint (tab->len, ==, 2);
