@@ -12,22 +12,49 @@
 /* A strip of metal narrower than this bends and burns away, however thin it is. */
 #define LEAST_STRIP_MM 3.0
 
-/* Arcs are measured by chords: less than this is no difference. */
-#define NO_DIFFERENCE_MM (2.0 * BF_FLAT_SAGITTA_MM)
+/* Less than this is no difference: a hole that is just as far away as it has to be is no fault. */
+#define NO_DIFFERENCE_MM 1e-4
+
+/* How closely points on an opening follow it, where they are looked at one by one. */
+#define SAGITTA_MM 5e-5
 
 typedef struct
 {
   BfFold *fold;
   BfRing *walked; /* the metal's outline before reliefs and openings */
-  BfFlatRing outline;
-  GArray *openings; /* BfFlatRing, as the fold's */
-  GArray *reliefs;  /* BfFlatRing, as the fold's */
+  BfNearRing outline;
+  GArray *openings; /* BfNearRing, as the fold's */
+  GArray *reliefs;  /* BfNearRing, as the fold's */
+  GPtrArray *zones; /* BfRing, as the fold's bends */
+  GArray *bends;    /* BfNearRing, of the zones */
 } Survey;
 
-static const BfFlatRing *
-flat_at (const GArray *rings, guint i)
+static const BfNearRing *
+near_at (const GArray *rings, guint i)
 {
-  return &g_array_index (rings, BfFlatRing, i);
+  return &g_array_index (rings, BfNearRing, i);
+}
+
+/* An array of n rings, all of them still to be made ready. */
+static GArray *
+near_rings (guint n)
+{
+  GArray *rings = g_array_sized_new (FALSE, TRUE, sizeof (BfNearRing), n);
+
+  g_array_set_clear_func (rings, (GDestroyNotify)bf_near_ring_clear);
+  g_array_set_size (rings, n);
+  return rings;
+}
+
+static BfRing *
+zone_ring (const BfBendResult *bend)
+{
+  BfRing *ring = bf_ring_new ();
+
+  for (int i = 0; i < 4; i++)
+    bf_ring_add (ring, bend->zone[i], 0.0);
+  bf_ring_make_counter_clockwise (ring);
+  return ring;
 }
 
 static void
@@ -35,34 +62,40 @@ open_survey (Survey *survey, BfFold *fold)
 {
   survey->fold = fold;
   survey->walked = bf_outline_blank (fold->layout);
-  bf_flat_ring_init (&survey->outline, survey->walked);
-  survey->openings = g_array_new (FALSE, TRUE, sizeof (BfFlatRing));
-  survey->reliefs = g_array_new (FALSE, TRUE, sizeof (BfFlatRing));
-  g_array_set_clear_func (survey->openings, (GDestroyNotify)bf_flat_ring_clear);
-  g_array_set_clear_func (survey->reliefs, (GDestroyNotify)bf_flat_ring_clear);
-  g_array_set_size (survey->openings, fold->openings->len);
-  g_array_set_size (survey->reliefs, fold->reliefs->len);
+  bf_near_ring_init (&survey->outline, survey->walked);
+  survey->openings = near_rings (fold->openings->len);
+  survey->reliefs = near_rings (fold->reliefs->len);
+  survey->bends = near_rings (fold->bends->len);
+  survey->zones = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_ring_free);
   for (guint i = 0; i < fold->openings->len; i++)
-    bf_flat_ring_init (&g_array_index (survey->openings, BfFlatRing, i),
+    bf_near_ring_init (&g_array_index (survey->openings, BfNearRing, i),
                        bf_fold_opening (fold, i)->ring);
   for (guint i = 0; i < fold->reliefs->len; i++)
-    bf_flat_ring_init (&g_array_index (survey->reliefs, BfFlatRing, i),
+    bf_near_ring_init (&g_array_index (survey->reliefs, BfNearRing, i),
                        bf_fold_relief (fold, i)->ring);
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      BfRing *zone = zone_ring (bf_fold_bend (fold, i));
+      g_ptr_array_add (survey->zones, zone);
+      bf_near_ring_init (&g_array_index (survey->bends, BfNearRing, i), zone);
+    }
 }
 
 static void
 close_survey (Survey *survey)
 {
+  g_array_unref (survey->bends);
+  g_ptr_array_unref (survey->zones);
   g_array_unref (survey->reliefs);
   g_array_unref (survey->openings);
-  bf_flat_ring_clear (&survey->outline);
+  bf_near_ring_clear (&survey->outline);
   bf_ring_free (survey->walked);
 }
 
 static BfVec2
-middle_of (const BfFlatRing *flat)
+middle_of (const BfNearRing *ring)
 {
-  return bf_vec2_scale (bf_vec2_add (flat->box.min, flat->box.max), 0.5);
+  return bf_vec2_scale (bf_vec2_add (ring->box.min, ring->box.max), 0.5);
 }
 
 /* The opening's flange or "base", and in words "the base". */
@@ -109,50 +142,65 @@ static gboolean
 is_in_relief (const Survey *survey, BfVec2 p)
 {
   for (guint i = 0; i < survey->reliefs->len; i++)
-    if (bf_ring_contains (flat_at (survey->reliefs, i)->ring, p))
+    if (bf_ring_contains (near_at (survey->reliefs, i)->ring, p))
       return TRUE;
   return FALSE;
+}
+
+static BfVec2
+a_point_of (const BfNearRing *ring)
+{
+  return bf_ring_vertex (ring->ring, 0)->p;
+}
+
+/* TRUE where the opening lies in the metal's outline and keeps off it. */
+static gboolean
+is_well_inside (const Survey *survey, const BfNearRing *opening)
+{
+  return bf_ring_contains (survey->walked, a_point_of (opening)) &&
+         bf_near_ring_distance (opening, &survey->outline, NO_DIFFERENCE_MM, NULL) >=
+             NO_DIFFERENCE_MM;
 }
 
 /* How far the opening reaches beyond the metal. */
 static double
 overhang_mm (const Survey *survey, guint i)
 {
-  const BfFlatRing *opening = flat_at (survey->openings, i);
+  const BfNearRing *opening = near_at (survey->openings, i);
+  g_autoptr (GArray) points = NULL;
   double most = 0.0;
 
-  for (guint k = 0; k < opening->points->len; k++)
+  if (is_well_inside (survey, opening))
+    return 0.0;
+  points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  bf_ring_flatten (opening->ring, SAGITTA_MM, points);
+  for (guint k = 0; k < points->len; k++)
     {
-      BfVec2 p = g_array_index (opening->points, BfVec2, k);
+      BfVec2 p = g_array_index (points, BfVec2, k);
 
       if (!bf_ring_contains (survey->walked, p) && !is_in_relief (survey, p))
-        most = MAX (most, bf_flat_ring_distance_to (&survey->outline, p));
+        most = MAX (most, bf_near_ring_distance_to (&survey->outline, p));
     }
   return most;
 }
 
 static gboolean
-touches (const BfFlatRing *opening, const BfRing *ring)
+touches (const BfNearRing *opening, const BfNearRing *other)
 {
-  g_auto (BfFlatRing) flat = { NULL };
-
-  if (bf_ring_size (ring) < 3)
+  if (bf_ring_size (other->ring) < 3 || bf_box_gap (&opening->box, &other->box) >= NO_DIFFERENCE_MM)
     return FALSE;
-  bf_flat_ring_init (&flat, ring);
-  return bf_ring_contains (ring, g_array_index (opening->points, BfVec2, 0)) ||
-         bf_ring_contains (opening->ring, bf_ring_vertex (ring, 0)->p) ||
-         bf_flat_ring_distance (opening, &flat, NO_DIFFERENCE_MM, NULL) < NO_DIFFERENCE_MM;
+  return bf_ring_contains (other->ring, a_point_of (opening)) ||
+         bf_ring_contains (opening->ring, a_point_of (other)) ||
+         bf_near_ring_distance (opening, other, NO_DIFFERENCE_MM, NULL) < NO_DIFFERENCE_MM;
 }
 
-static BfRing *
-zone_ring (const BfBendResult *bend)
+static gboolean
+touches_face (const Survey *survey, const BfNearRing *opening, guint face)
 {
-  BfRing *ring = bf_ring_new ();
+  g_auto (BfNearRing) outline = { NULL };
 
-  for (int i = 0; i < 4; i++)
-    bf_ring_add (ring, bend->zone[i], 0.0);
-  bf_ring_make_counter_clockwise (ring);
-  return ring;
+  bf_near_ring_init (&outline, bf_fold_face (survey->fold, face)->outline);
+  return touches (opening, &outline);
 }
 
 static gboolean
@@ -167,16 +215,12 @@ static gboolean
 is_on_face (const Survey *survey, guint i)
 {
   const BfFold *fold = survey->fold;
-  const BfFlatRing *opening = flat_at (survey->openings, i);
+  const BfNearRing *opening = near_at (survey->openings, i);
   guint face = bf_fold_opening (fold, i)->face;
-  gboolean on = touches (opening, bf_fold_face (fold, face)->outline);
+  gboolean on = touches_face (survey, opening, face);
 
   for (guint k = 0; k < fold->bends->len && !on; k++)
-    if (is_bend_of (fold, k, face))
-      {
-        g_autoptr (BfRing) zone = zone_ring (bf_fold_bend (fold, k));
-        on = touches (opening, zone);
-      }
+    on = is_bend_of (fold, k, face) && touches (opening, near_at (survey->bends, k));
   return on;
 }
 
@@ -191,7 +235,7 @@ check_on_face (Survey *survey, guint i)
                     .severity = BF_SEVERITY_MUST_FIX,
                     .found = on ? over : NAN,
                     .needed = on ? 0.0 : NAN,
-                    .place = middle_of (flat_at (survey->openings, i)) };
+                    .place = middle_of (near_at (survey->openings, i)) };
   const char *face = face_words (on_of (survey, i));
 
   if (on && over <= NO_DIFFERENCE_MM)
@@ -219,7 +263,7 @@ add_near_bend (Survey *survey, guint i, const BfBendResult *bend, double distanc
                     .severity = BF_SEVERITY_LOOK_AT,
                     .found = distance,
                     .needed = needed,
-                    .place = middle_of (flat_at (survey->openings, i)) };
+                    .place = middle_of (near_at (survey->openings, i)) };
   const char *face = face_words (on_of (survey, i));
 
   add (
@@ -242,20 +286,19 @@ static void
 check_bends (Survey *survey, guint i)
 {
   const BfFold *fold = survey->fold;
-  const BfFlatRing *opening = flat_at (survey->openings, i);
+  const BfNearRing *opening = near_at (survey->openings, i);
   double least = 2.0 * fold->layout->thickness_mm - NO_DIFFERENCE_MM;
   const BfBendResult *nearest = NULL;
 
   for (guint k = 0; k < fold->bends->len; k++)
     {
-      g_autoptr (BfRing) zone = zone_ring (bf_fold_bend (fold, k));
-      g_auto (BfFlatRing) flat = { NULL };
+      const BfNearRing *zone = near_at (survey->bends, k);
       double distance;
 
-      bf_flat_ring_init (&flat, zone);
-      distance =
-          touches (opening, zone) ? 0.0 : bf_flat_ring_distance (opening, &flat, least, NULL);
-      if (!fold->layout->flaps[k].placed || distance >= least)
+      if (!fold->layout->flaps[k].placed || bf_box_gap (&opening->box, &zone->box) >= least)
+        continue;
+      distance = touches (opening, zone) ? 0.0 : bf_near_ring_distance (opening, zone, least, NULL);
+      if (distance >= least)
         continue;
       least = distance;
       nearest = bf_fold_bend (fold, k);
@@ -287,13 +330,13 @@ check_edge (Survey *survey, guint i)
   BfCheck check = { .code = "opening-near-edge",
                     .severity = BF_SEVERITY_LOOK_AT,
                     .needed = needed,
-                    .place = middle_of (flat_at (survey->openings, i)) };
+                    .place = middle_of (near_at (survey->openings, i)) };
   double strip = MAX (needed, LEAST_STRIP_MM);
   g_autofree char *wanted = bf_checks_length (fold, needed);
   g_autofree char *found = NULL;
 
   check.found =
-      bf_flat_ring_distance (flat_at (survey->openings, i), &survey->outline, strip, &check.place);
+      bf_near_ring_distance (near_at (survey->openings, i), &survey->outline, strip, &check.place);
   if (check.found >= strip - NO_DIFFERENCE_MM)
     return;
   if (check.found >= needed - NO_DIFFERENCE_MM)
@@ -312,17 +355,16 @@ check_edge (Survey *survey, guint i)
 
 /* ---- strips -------------------------------------------------------------------------------- */
 
-/* The strip between two cuts; two that cross are one cut. */
+/* The strip between two cuts; two that cross or touch are one cut. */
 static void
-check_strip (Survey *survey, const BfFlatRing *a, const BfFlatRing *b, const char *where)
+check_strip (Survey *survey, const BfNearRing *a, const BfNearRing *b, const char *where)
 {
   BfCheck check = { .needed = MAX (2.0 * survey->fold->layout->thickness_mm, LEAST_STRIP_MM),
                     .place = middle_of (a) };
 
-  check.found = bf_flat_ring_distance (a, b, check.needed, &check.place);
-  if (check.found > 0.0 && check.found < check.needed - NO_DIFFERENCE_MM &&
-      !bf_ring_contains (b->ring, g_array_index (a->points, BfVec2, 0)) &&
-      !bf_ring_contains (a->ring, g_array_index (b->points, BfVec2, 0)))
+  check.found = bf_near_ring_distance (a, b, check.needed, &check.place);
+  if (check.found > NO_DIFFERENCE_MM && check.found < check.needed - NO_DIFFERENCE_MM &&
+      !bf_ring_contains (b->ring, a_point_of (a)) && !bf_ring_contains (a->ring, a_point_of (b)))
     add_strip (survey, where, check);
 }
 
@@ -331,16 +373,16 @@ check_strips (Survey *survey)
 {
   for (guint i = 0; i < survey->openings->len; i++)
     {
-      const BfFlatRing *opening = flat_at (survey->openings, i);
+      const BfNearRing *opening = near_at (survey->openings, i);
 
       for (guint k = i + 1; k < survey->openings->len; k++)
-        check_strip (survey, opening, flat_at (survey->openings, k), on_of (survey, i));
+        check_strip (survey, opening, near_at (survey->openings, k), on_of (survey, i));
       for (guint k = 0; k < survey->reliefs->len; k++)
-        check_strip (survey, opening, flat_at (survey->reliefs, k), on_of (survey, i));
+        check_strip (survey, opening, near_at (survey->reliefs, k), on_of (survey, i));
     }
   for (guint i = 0; i < survey->reliefs->len; i++)
     for (guint k = i + 1; k < survey->reliefs->len; k++)
-      check_strip (survey, flat_at (survey->reliefs, i), flat_at (survey->reliefs, k),
+      check_strip (survey, near_at (survey->reliefs, i), near_at (survey->reliefs, k),
                    bf_fold_relief (survey->fold, i)->where);
 }
 

@@ -3,130 +3,75 @@
 #include "fold/ring-distance.h"
 
 void
-bf_flat_ring_init (BfFlatRing *flat, const BfRing *ring)
+bf_near_ring_init (BfNearRing *near, const BfRing *ring)
 {
-  flat->ring = ring;
-  flat->points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
-  flat->box = bf_box_empty ();
-  bf_ring_flatten (ring, BF_FLAT_SAGITTA_MM, flat->points);
-  bf_ring_extend_box (ring, &flat->box);
+  guint n = bf_ring_size (ring);
+
+  near->ring = ring;
+  near->edges = g_array_sized_new (FALSE, FALSE, sizeof (BfEdge), n);
+  near->box = bf_box_empty ();
+  for (guint i = 0; i < n; i++)
+    {
+      BfEdge edge = bf_edge_of (ring, i);
+
+      bf_box_extend (&near->box, edge.box.min);
+      bf_box_extend (&near->box, edge.box.max);
+      g_array_append_val (near->edges, edge);
+    }
 }
 
 void
-bf_flat_ring_clear (BfFlatRing *flat)
+bf_near_ring_clear (BfNearRing *near)
 {
-  g_clear_pointer (&flat->points, g_array_unref);
+  g_clear_pointer (&near->edges, g_array_unref);
 }
 
-/* A straight piece of a ring. */
-typedef struct
+static const BfEdge *
+edge_at (const BfNearRing *near, guint i)
 {
-  BfVec2 from, to;
-} Piece;
-
-static Piece
-piece (const BfFlatRing *flat, guint i)
-{
-  guint n = flat->points->len;
-
-  return (Piece){ g_array_index (flat->points, BfVec2, i),
-                  g_array_index (flat->points, BfVec2, (i + 1) % n) };
+  return &g_array_index (near->edges, BfEdge, i);
 }
 
-static double
-point_to_piece (BfVec2 p, const Piece *piece)
+/* Lowers least to the distance from an edge to the ring, where that is less. */
+static void
+find_nearer (const BfEdge *edge, const BfNearRing *ring, double *least, BfVec2 *place)
 {
-  BfVec2 along = bf_vec2_sub (piece->to, piece->from);
-  double length2 = bf_vec2_dot (along, along);
-  double way = length2 > 0.0 ? bf_vec2_dot (bf_vec2_sub (p, piece->from), along) / length2 : 0.0;
+  for (guint i = 0; i < ring->edges->len; i++)
+    {
+      const BfEdge *other = edge_at (ring, i);
+      BfVec2 at;
+      double distance;
 
-  return bf_vec2_distance (p, bf_vec2_along (piece->from, along, CLAMP (way, 0.0, 1.0)));
-}
-
-static double
-side_of (const Piece *piece, BfVec2 p)
-{
-  return bf_vec2_cross (bf_vec2_sub (piece->to, piece->from), bf_vec2_sub (p, piece->from));
-}
-
-static gboolean
-pieces_cross (const Piece *a, const Piece *b)
-{
-  return side_of (a, b->from) * side_of (a, b->to) < 0.0 &&
-         side_of (b, a->from) * side_of (b, a->to) < 0.0;
-}
-
-static double
-piece_to_piece (const Piece *a, const Piece *b)
-{
-  double from = MIN (point_to_piece (a->from, b), point_to_piece (a->to, b));
-  double to = MIN (point_to_piece (b->from, a), point_to_piece (b->to, a));
-
-  return pieces_cross (a, b) ? 0.0 : MIN (from, to);
-}
-
-/* How far two boxes are apart; 0 where they meet. */
-static double
-box_gap (const BfBox *a, const BfBox *b)
-{
-  double x = MAX (a->min.x - b->max.x, b->min.x - a->max.x);
-  double y = MAX (a->min.y - b->max.y, b->min.y - a->max.y);
-
-  return MAX (MAX (x, y), 0.0);
-}
-
-static BfBox
-piece_box (const Piece *piece)
-{
-  BfBox box = bf_box_empty ();
-
-  bf_box_extend (&box, piece->from);
-  bf_box_extend (&box, piece->to);
-  return box;
+      if (bf_box_gap (&edge->box, &other->box) >= *least)
+        continue;
+      distance = bf_edge_distance (edge, other, &at);
+      if (distance >= *least)
+        continue;
+      *least = distance;
+      if (place != NULL)
+        *place = at;
+    }
 }
 
 double
-bf_flat_ring_distance (const BfFlatRing *a, const BfFlatRing *b, double limit_mm, BfVec2 *place)
+bf_near_ring_distance (const BfNearRing *a, const BfNearRing *b, double limit_mm, BfVec2 *place)
 {
   double least = limit_mm;
 
-  if (box_gap (&a->box, &b->box) >= limit_mm)
+  if (bf_box_gap (&a->box, &b->box) >= limit_mm)
     return limit_mm;
-  for (guint i = 0; i < a->points->len; i++)
-    {
-      Piece own = piece (a, i);
-      BfBox own_box = piece_box (&own);
-
-      if (box_gap (&own_box, &b->box) >= least)
-        continue;
-      for (guint k = 0; k < b->points->len; k++)
-        {
-          Piece other = piece (b, k);
-          BfBox other_box = piece_box (&other);
-          double distance = box_gap (&own_box, &other_box);
-
-          if (distance < least)
-            distance = piece_to_piece (&own, &other);
-          if (distance >= least)
-            continue;
-          least = distance;
-          if (place != NULL)
-            *place = own.from;
-        }
-    }
+  for (guint i = 0; i < a->edges->len; i++)
+    if (bf_box_gap (&edge_at (a, i)->box, &b->box) < least)
+      find_nearer (edge_at (a, i), b, &least, place);
   return least;
 }
 
 double
-bf_flat_ring_distance_to (const BfFlatRing *flat, BfVec2 p)
+bf_near_ring_distance_to (const BfNearRing *near, BfVec2 p)
 {
-  double least = G_MAXDOUBLE;
+  double least = INFINITY;
 
-  for (guint i = 0; i < flat->points->len; i++)
-    {
-      Piece own = piece (flat, i);
-
-      least = MIN (least, point_to_piece (p, &own));
-    }
+  for (guint i = 0; i < near->edges->len; i++)
+    least = MIN (least, bf_vec2_distance (p, bf_edge_nearest (edge_at (near, i), p)));
   return least;
 }
