@@ -37,12 +37,30 @@ take_edge (BfStretch *taken, BfVec2 a, BfVec2 b, double clear_mm)
       take (taken, a.x + (b.x - a.x) * (limits[i] - a.y) / (b.y - a.y));
 }
 
+/* TRUE where the ring's box shows that it takes nothing of the line. */
+static gboolean
+is_far (const BfLine *line, const BfRing *ring, double clear_mm)
+{
+  BfBox box = bf_box_empty ();
+  double reach;
+  BfVec2 middle;
+
+  bf_ring_extend_box (ring, &box);
+  reach = bf_vec2_distance (box.min, box.max) / 2.0;
+  middle = to_line (line, bf_vec2_scale (bf_vec2_add (box.min, box.max), 0.5));
+  return fabs (middle.y) > reach + clear_mm || middle.x < -reach ||
+         middle.x > reach + bf_vec2_distance (line->from, line->to);
+}
+
 static BfStretch
 taken_by (const BfLine *line, const BfRing *ring, double clear_mm)
 {
   BfStretch taken = { INFINITY, -INFINITY };
-  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  g_autoptr (GArray) points = NULL;
 
+  if (is_far (line, ring, clear_mm))
+    return taken;
+  points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
   bf_ring_flatten (ring, SAGITTA_MM, points);
   for (guint i = 0; i < points->len; i++)
     take_edge (&taken, to_line (line, g_array_index (points, BfVec2, i)),
