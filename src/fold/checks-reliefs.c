@@ -12,7 +12,8 @@
 static void
 check_relief_size (BfFold *fold, const BfRelief *relief, double slack_mm)
 {
-  double needed = relief->need_mm + 2.0 * slack_mm;
+  /* A square is sawn to its lines; only a drill wanders. */
+  double needed = relief->need_mm + (relief->shape == BF_RELIEF_SQUARE ? 0.0 : 2.0 * slack_mm);
   g_autofree char *found = bf_checks_length (fold, relief->diameter_mm);
   g_autofree char *wanted = bf_checks_length (fold, needed);
   BfCheck check = { .code = "relief-too-small",
@@ -21,8 +22,6 @@ check_relief_size (BfFold *fold, const BfRelief *relief, double slack_mm)
                     .needed = needed,
                     .place = relief->at };
 
-  if (relief->shape == BF_RELIEF_SQUARE)
-    check.needed = needed = relief->need_mm;
   if (relief->diameter_mm >= needed - BF_TOLERANCE_SIZE_MM)
     return;
   bf_checks_add (fold, check, relief->where,

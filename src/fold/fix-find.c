@@ -173,23 +173,37 @@ fix_tight (const BfFold *fold, const BfCheck *check)
 
 /* ---- reliefs ------------------------------------------------------------------------------ */
 
-/* The corner of the base that "base:2" names. */
+/* The corner that "base:2" or "front:1" names. */
 static BfFix
-base_corner_fix (BfFixKind kind, const BfCheck *check)
+corner_fix (const BfFold *fold, BfFixKind kind, const BfCheck *check)
 {
+  const char *colon = strrchr (check->where, ':');
+  g_autofree char *on = NULL;
+  const BfFlange *flange;
+
+  if (colon == NULL)
+    return no_fix;
+  on = g_strndup (check->where, (gsize)(colon - check->where));
+  flange = bf_part_find_flange (fold->asked, on);
+  if (flange == NULL && strcmp (on, "base") != 0)
+    return no_fix;
   return (BfFix){ .kind = kind,
-                  .id = "base",
-                  .at = (guint)strtoul (check->where + strlen ("base:"), NULL, 10) };
+                  .id = flange == NULL ? "base" : flange->id,
+                  .at = (guint)strtoul (colon + 1, NULL, 10) };
 }
 
 static BfFix
 fix_small_relief (const BfFold *fold, const BfCheck *check)
 {
-  BfFix fix = base_corner_fix (BF_FIX_RELIEF_SIZE, check);
-  const BfCorner *corner = bf_part_find_corner (fold->part, "base", fix.at);
-  gboolean round = corner == NULL || corner->relief != BF_RELIEF_SQUARE;
+  BfFix fix = corner_fix (fold, BF_FIX_RELIEF_SIZE, check);
+  const BfCorner *corner;
+  gboolean round;
   double drill = NAN;
 
+  if (fix.kind == BF_FIX_NONE)
+    return fix;
+  corner = bf_part_find_corner (fold->asked, fix.id, fix.at);
+  round = corner == NULL || corner->relief != BF_RELIEF_SQUARE;
   if (round && bf_part_drills_reliefs (fold->part))
     drill = bf_drill_next_up (fold->part, check->needed, NULL);
   fix.value[0] = isnan (drill) ? bf_fix_round_up_mm (check->needed, fold->part->units) : drill;
@@ -199,8 +213,7 @@ fix_small_relief (const BfFold *fold, const BfCheck *check)
 static BfFix
 fix_no_relief (const BfFold *fold, const BfCheck *check)
 {
-  (void)fold;
-  return base_corner_fix (BF_FIX_RELIEF_ROUND, check);
+  return corner_fix (fold, BF_FIX_RELIEF_ROUND, check);
 }
 
 /* ---- every check -------------------------------------------------------------------------- */

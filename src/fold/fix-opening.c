@@ -139,8 +139,11 @@ bf_fix_opening (const BfFold *fold, const BfCheck *check)
 {
   const BfOpeningResult *opening = bf_fold_opening (fold, check->fix.at);
   Way ways[TRIES_MAX];
-  guint n = 0;
+  guint n = 0, asked_at;
 
+  g_ptr_array_find (fold->part->openings, opening->asked, &asked_at);
+  if (asked_at >= fold->asked->openings->len) /* a hole of a tab, that nobody asked for */
+    return no_fix;
   for (guint i = 0; i < fold->bends->len && n < TRIES_MAX - 1; i++)
     n += way_off_bend (fold, i, opening, &ways[n]) ? 1 : 0;
   if (strcmp (check->code, "opening-near-edge") == 0)

@@ -389,6 +389,89 @@ test_opening_fixes_cure (void)
   assert_seen (seen, "opening-near-edge", 3);
 }
 
+/* Walls all round that tabs are riveted to, too tight and too thick here and there. */
+static BfPart *
+make_tabbed (guint seed)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed (seed + 11000);
+  BfPart *part = make_ring ((guint)g_rand_int_range (rand, 4, 9), between (rand, 60.0, 120.0),
+                            between (rand, 25.0, 60.0), 90.0);
+
+  part->joining = BF_JOINING_RIVETED;
+  part->metal.thickness_mm = between (rand, 0.8, 3.0);
+  part->bend.inside_radius_mm = between (rand, 0.0, 3.0);
+  spoil_flange (rand, flange (part, 2));
+  add_opening (rand, part, flange (part, 0)->id);
+  ((BfOpening *)g_ptr_array_index (part->openings, 0))->at_mm.y = between (rand, 6.0, 14.0);
+  return part;
+}
+
+static gboolean
+is_made (const BfFold *fold, const BfCheck *check)
+{
+  return bf_part_find_flange (fold->asked, check->where) == NULL &&
+         bf_part_find_flange (fold->part, check->where) != NULL;
+}
+
+/* A tab and its holes are nobody's to change: what is wrong with them has no fix of its own. */
+static void
+test_tabs_have_none (void)
+{
+  g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
+  guint n_made = 0;
+
+  try_fixes (make_tabbed, seen);
+  for (guint seed = 0; seed < N_PARTS; seed++)
+    {
+      g_autoptr (BfPart) part = make_tabbed (seed);
+      g_autoptr (BfFold) fold = bf_fold (part);
+
+      for (guint i = 0; i < fold->checks->len; i++)
+        if (is_made (fold, bf_fold_check (fold, i)))
+          {
+            g_assert_cmpint (bf_fix_find (fold, bf_fold_check (fold, i)).kind, ==, BF_FIX_NONE);
+            n_made++;
+          }
+    }
+  g_assert_cmpuint (n_made, >=, 20);
+  assert_seen (seen, "opening-near-bend", 10);
+}
+
+/* A corner of lips is asked for on the wall that they hang on, not on the base. */
+static void
+test_corner_of_flange (void)
+{
+  static const struct
+  {
+    BfReliefShape relief;
+    double size_mm;
+    const char *code;
+  } cases[] = { { BF_RELIEF_NONE, NAN, "relief-missing" },
+                { BF_RELIEF_ROUND, 1.0, "relief-too-small" },
+                { BF_RELIEF_SQUARE, 1.0, "relief-too-small" } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+      g_autoptr (BfFold) fold = NULL;
+      const BfCheck *check;
+      BfCorner *corner = bf_corner_new ("front", 1);
+
+      add_flange (part, "front", 0, 40.0, 90.0);
+      add_lip (part, "lip", "front", 15.0, 90.0);
+      add_ear (part, "ear", "front", BF_EDGE_END, 15.0);
+      corner->relief = cases[i].relief;
+      corner->relief_size_mm = cases[i].size_mm;
+      g_ptr_array_add (part->corners, corner);
+      fold = bf_fold (part);
+      check = find_check (fold, cases[i].code, "front:1");
+      g_assert_nonnull (check);
+      g_assert_cmpstr (check->fix.id, ==, "front");
+      g_assert_cmpuint (check->fix.at, ==, 1);
+      assert_cures (i, fold, check);
+    }
+}
+
 /* ---- what is offered ------------------------------------------------------------------------ */
 
 /* 1 of flat where 3 are sound: 2 more; and said so. */
@@ -485,6 +568,8 @@ main (int argc, char **argv)
   g_test_add_func ("/fix/refused", test_refused);
   g_test_add_func ("/fix/flange-fixes-cure", test_flange_fixes_cure);
   g_test_add_func ("/fix/opening-fixes-cure", test_opening_fixes_cure);
+  g_test_add_func ("/fix/tabs-have-none", test_tabs_have_none);
+  g_test_add_func ("/fix/corner-of-flange", test_corner_of_flange);
   g_test_add_func ("/fix/short-flat", test_short_flat);
   g_test_add_func ("/fix/next-drill", test_next_drill);
   g_test_add_func ("/fix/opening-moves", test_opening_moves);
