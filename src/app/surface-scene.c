@@ -20,6 +20,7 @@ struct _BfSurfaceScene
   BfVec3 held_middle;
 
   BfFormedView *formed; /* the picture last prepared, or NULL; and what it was prepared for */
+  gboolean is_old;      /* for an earlier fold */
   BfFormedLook look;
   double fraction;
   BfFormed opened; /* the part at that fraction, where it is not folded wholly */
@@ -36,17 +37,11 @@ bf_surface_scene_new (BfSurfaceView *view)
   return scene;
 }
 
-static void
-drop_picture (BfSurfaceScene *scene)
-{
-  g_clear_pointer (&scene->formed, bf_formed_view_free);
-  bf_formed_clear (&scene->opened);
-}
-
 void
 bf_surface_scene_free (BfSurfaceScene *scene)
 {
-  drop_picture (scene);
+  g_clear_pointer (&scene->formed, bf_formed_view_free);
+  bf_formed_clear (&scene->opened);
   g_clear_pointer (&scene->edges, g_array_unref);
   g_clear_pointer (&scene->fold, bf_fold_unref);
   g_array_unref (scene->covered);
@@ -77,7 +72,7 @@ bf_surface_scene_set_fold (BfSurfaceScene *scene, BfFold *fold)
 
   if (fold != NULL)
     bf_fold_ref (fold);
-  drop_picture (scene);
+  scene->is_old = TRUE;
   g_clear_pointer (&scene->edges, g_array_unref);
   g_clear_pointer (&scene->fold, bf_fold_unref);
   scene->fold = fold;
@@ -110,13 +105,25 @@ bf_surface_scene_get_edges (BfSurfaceScene *scene)
 }
 
 static gboolean
-is_prepared (const BfSurfaceScene *scene, BfFormedLook look, double fraction)
+is_same_look (BfFormedLook a, BfFormedLook b)
 {
-  if (scene->formed == NULL)
-    return FALSE;
-  return fabs (scene->look.azimuth_rad - look.azimuth_rad) <= 0.0 &&
-         fabs (scene->look.elevation_rad - look.elevation_rad) <= 0.0 &&
-         fabs (scene->fraction - fraction) <= 0.0;
+  return fabs (a.azimuth_rad - b.azimuth_rad) <= 0.0 &&
+         fabs (a.elevation_rad - b.elevation_rad) <= 0.0;
+}
+
+static void
+form (BfSurfaceScene *scene, BfFormedLook look, double fraction)
+{
+  const BfFormed *formed = &scene->fold->formed;
+
+  bf_formed_clear (&scene->opened);
+  if (fraction < 1.0)
+    {
+      bf_fold_formed_at (scene->fold, fraction, &scene->opened);
+      formed = &scene->opened;
+    }
+  scene->formed = bf_formed_view_prepare_after (scene->formed, scene->fold, formed, look);
+  scene->is_old = FALSE;
 }
 
 /* The picture of the formed part as one looks at it now. */
@@ -127,18 +134,12 @@ prepare_formed (BfSurfaceScene *scene)
                         bf_surface_view_get_elevation (scene->view) };
   double fraction = bf_surface_view_get_fraction (scene->view);
 
-  if (is_prepared (scene, look, fraction))
-    return scene->formed;
-  drop_picture (scene);
+  if (scene->formed == NULL || scene->is_old || fabs (scene->fraction - fraction) > 0.0)
+    form (scene, look, fraction);
+  else if (!is_same_look (scene->look, look))
+    bf_formed_view_look (scene->formed, look);
   scene->look = look;
   scene->fraction = fraction;
-  if (fraction >= 1.0)
-    {
-      scene->formed = bf_formed_view_prepare (scene->fold, &scene->fold->formed, look);
-      return scene->formed;
-    }
-  bf_fold_formed_at (scene->fold, fraction, &scene->opened);
-  scene->formed = bf_formed_view_prepare (scene->fold, &scene->opened, look);
   return scene->formed;
 }
 

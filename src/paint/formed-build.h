@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "paint/formed-cuts.h"
 #include "paint/formed-scene.h"
 
 /* What the makers of a scene share: slabs (formed-slab.c), sectors (formed-sector.c), and the
@@ -27,9 +28,9 @@ typedef struct
 {
   BfFormedScene *scene;
   const BfFold *fold;
-  const GArray *holes; /* BfFormedHole; or NULL, */
-  GPtrArray *cuts;     /* and then BfRing: what is cut of flats and bends */
-  GArray *mouths;      /* BfFormedMouth: two a sector, its root and its tip */
+  const GArray *holes;      /* BfFormedHole; or NULL, */
+  BfFormedCutting *cutting; /* and then this cuts flats and bends */
+  GArray *mouths;           /* BfFormedMouth: two a sector, its root and its tip */
   double thickness_mm;
 } BfFormedBuild;
 

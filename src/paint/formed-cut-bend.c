@@ -2,8 +2,6 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/formed-build.h"
 
-#include "paint/formed-cuts.h"
-
 /* Chords of a cut's arcs in a bend stray no further than this. */
 #define SAGITTA_MM 0.02
 
@@ -241,16 +239,16 @@ build_rest (const Zone *zone, guint strip, const GPtrArray *rings, const int ban
 gboolean
 bf_formed_build_cut_bend (const BfFormedBend *bend, const int bands[2])
 {
-  const GPtrArray *cuts = bend->build->cuts;
+  BfFormedCutting *cutting = bend->build->cutting;
   Zone zone = zone_of (bend);
   g_autoptr (BfRing) whole = band_ring (&zone, 0, bend->n_strips);
 
-  if (cuts == NULL || !bf_formed_is_cut (whole, cuts))
+  if (cutting == NULL || !bf_formed_is_cut (cutting, whole))
     return FALSE;
   for (guint strip = 0; strip < bend->n_strips; strip++)
     {
       g_autoptr (BfRing) ring = band_ring (&zone, strip, strip + 1);
-      g_autoptr (GPtrArray) rests = bf_formed_cut (ring, cuts);
+      const GPtrArray *rests = bf_formed_cut (cutting, ring);
 
       for (guint i = 0; i < rests->len; i++)
         build_rest (&zone, strip, g_ptr_array_index (rests, i), bands);

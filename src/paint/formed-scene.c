@@ -4,7 +4,6 @@
 
 #include "core/tolerance.h"
 #include "paint/formed-build.h"
-#include "paint/formed-cuts.h"
 #include "paint/formed-edges.h"
 
 /* Less than this is nothing to look at. */
@@ -210,33 +209,54 @@ build_solids (BfFormedBuild *build, const BfFormed *formed)
       bf_formed_build_sector (build, bf_formed_solid (formed, i), i);
 }
 
-BfFormedScene *
-bf_formed_scene_new (const BfFold *fold, const BfFormed *formed, const GArray *holes)
+/* cutting, holes: one of them, or neither. */
+static BfFormedScene *
+build_scene (const BfFold *fold,
+             const BfFormed *formed,
+             BfFormedCutting *cutting,
+             const GArray *holes)
 {
-  g_autoptr (GPtrArray) cuts = NULL;
-  g_autoptr (GArray) mouths = NULL;
-  g_autoptr (GArray) solids = NULL;
+  g_autoptr (GArray) mouths = g_array_new (FALSE, TRUE, sizeof (BfFormedMouth));
+  g_autoptr (GArray) solids = all_right_handed (formed);
   BfFormedBuild build = { 0 };
   BfFormed pieces = { 0 };
 
-  g_return_val_if_fail (fold != NULL && formed != NULL, NULL);
-
-  cuts = holes == NULL ? bf_formed_cuts (fold) : NULL;
-  mouths = g_array_new (FALSE, TRUE, sizeof (BfFormedMouth));
   g_array_set_clear_func (mouths, bf_formed_mouth_clear);
   build.scene = new_scene ();
   build.fold = fold;
   build.holes = holes;
-  build.cuts = cuts;
+  build.cutting = cutting;
   build.mouths = mouths;
   build.thickness_mm = fold->part->metal.thickness_mm;
 
-  solids = all_right_handed (formed);
   pieces.solids = solids;
   bf_formed_build_mouths (&build, &pieces);
   build_solids (&build, &pieces);
   bf_formed_scene_mark_edges (build.scene);
   return build.scene;
+}
+
+BfFormedScene *
+bf_formed_scene_new_after (const BfFormedScene *before, const BfFold *fold, const BfFormed *formed)
+{
+  g_auto (BfFormedCutting) cutting = { 0 };
+  BfFormedScene *scene;
+
+  g_return_val_if_fail (fold != NULL && formed != NULL, NULL);
+
+  bf_formed_cutting_init (&cutting, fold, before != NULL ? before->rests : NULL);
+  scene = build_scene (fold, formed, &cutting, NULL);
+  scene->rests = g_steal_pointer (&cutting.rests);
+  return scene;
+}
+
+BfFormedScene *
+bf_formed_scene_new (const BfFold *fold, const BfFormed *formed, const GArray *holes)
+{
+  g_return_val_if_fail (fold != NULL && formed != NULL, NULL);
+
+  return holes != NULL ? build_scene (fold, formed, NULL, holes)
+                       : bf_formed_scene_new_after (NULL, fold, formed);
 }
 
 void
@@ -249,5 +269,6 @@ bf_formed_scene_free (BfFormedScene *scene)
   g_array_unref (scene->vertices);
   g_array_unref (scene->bands);
   g_array_unref (scene->stops);
+  g_clear_pointer (&scene->rests, g_hash_table_unref);
   g_free (scene);
 }

@@ -67,11 +67,12 @@ typedef struct
 
 typedef struct
 {
-  GArray *polygons; /* BfFormedPolygon */
-  GArray *rings;    /* BfFormedSpan of vertices */
-  GArray *vertices; /* BfFormedVertex */
-  GArray *bands;    /* BfFormedBand */
-  GArray *stops;    /* BfFormedStop */
+  GArray *polygons;  /* BfFormedPolygon */
+  GArray *rings;     /* BfFormedSpan of vertices */
+  GArray *vertices;  /* BfFormedVertex */
+  GArray *bands;     /* BfFormedBand */
+  GArray *stops;     /* BfFormedStop */
+  GHashTable *rests; /* what cuts left of pieces: the next scene may want the same; or NULL */
 } BfFormedScene;
 
 /* A hole through a face. */
@@ -87,6 +88,12 @@ typedef struct
 BfFormedScene *bf_formed_scene_new (const BfFold *fold,
                                     const BfFormed *formed,
                                     const GArray *holes) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The same with no holes given, made the faster the more of the metal is as it was in an earlier
+ * scene. before: of any fold, or NULL. Returns: (transfer full). */
+BfFormedScene *bf_formed_scene_new_after (const BfFormedScene *before,
+                                          const BfFold *fold,
+                                          const BfFormed *formed) G_GNUC_WARN_UNUSED_RESULT;
 void bf_formed_scene_free (BfFormedScene *scene);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfFormedScene, bf_formed_scene_free)
 

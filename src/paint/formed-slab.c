@@ -2,8 +2,6 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/formed-build.h"
 
-#include "paint/formed-cuts.h"
-
 /* Rounded rims: chords of 12° at most, and no band that turns by more than half a turn, because
  * the strips of a band that are seen must be neighbours. */
 #define CHORD_RAD (G_PI / 15.0)
@@ -248,11 +246,12 @@ void
 bf_formed_build_slab (BfFormedBuild *build, const BfSolid *slab)
 {
   const BfRing *whole = bf_fold_face (build->fold, slab->face)->outline;
-  g_autoptr (GPtrArray) rings = g_ptr_array_new (), rests = NULL;
+  g_autoptr (GPtrArray) rings = g_ptr_array_new ();
 
-  if (build->cuts != NULL && bf_ring_size (whole) >= 3)
+  if (build->cutting != NULL && bf_ring_size (whole) >= 3)
     {
-      rests = bf_formed_cut (whole, build->cuts);
+      const GPtrArray *rests = bf_formed_cut (build->cutting, whole);
+
       for (guint i = 0; i < rests->len; i++)
         build_piece (build, slab, g_ptr_array_index (rests, i));
       return;

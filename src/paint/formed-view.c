@@ -31,6 +31,18 @@ work_out_box (const BfFormedView *view)
   return view->scene->vertices->len > 0 ? box : (BfBox){ { 0.0, 0.0 }, { 0.0, 0.0 } };
 }
 
+void
+bf_formed_view_look (BfFormedView *view, BfFormedLook look)
+{
+  g_return_if_fail (view != NULL);
+
+  g_clear_pointer (&view->stack, bf_formed_stack_free);
+  view->eye = bf_formed_eye (look.azimuth_rad, look.elevation_rad);
+  view->stack = bf_formed_stack_new (view->scene, &view->eye);
+  bf_formed_stack_put_in_order (view->stack);
+  view->box = work_out_box (view);
+}
+
 BfFormedView *
 bf_formed_view_new (BfFormedScene *scene, BfFormedLook look)
 {
@@ -40,19 +52,28 @@ bf_formed_view_new (BfFormedScene *scene, BfFormedLook look)
 
   view = g_new0 (BfFormedView, 1);
   view->scene = scene;
-  view->eye = bf_formed_eye (look.azimuth_rad, look.elevation_rad);
-  view->stack = bf_formed_stack_new (scene, &view->eye);
-  bf_formed_stack_put_in_order (view->stack);
-  view->box = work_out_box (view);
+  bf_formed_view_look (view, look);
   return view;
+}
+
+BfFormedView *
+bf_formed_view_prepare_after (BfFormedView *before,
+                              const BfFold *fold,
+                              const BfFormed *formed,
+                              BfFormedLook look)
+{
+  g_autoptr (BfFormedView) old = before;
+
+  g_return_val_if_fail (fold != NULL && formed != NULL, NULL);
+
+  return bf_formed_view_new (
+      bf_formed_scene_new_after (old != NULL ? old->scene : NULL, fold, formed), look);
 }
 
 BfFormedView *
 bf_formed_view_prepare (const BfFold *fold, const BfFormed *formed, BfFormedLook look)
 {
-  g_return_val_if_fail (fold != NULL && formed != NULL, NULL);
-
-  return bf_formed_view_new (bf_formed_scene_new (fold, formed, NULL), look);
+  return bf_formed_view_prepare_after (NULL, fold, formed, look);
 }
 
 void

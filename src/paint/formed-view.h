@@ -44,6 +44,16 @@ BfFormedView *bf_formed_view_prepare (const BfFold *fold,
                                       const BfFormed *formed,
                                       BfFormedLook look) G_GNUC_WARN_UNUSED_RESULT;
 
+/* The same after an earlier picture, which it takes over (and may be NULL): made the faster the
+ * more of the metal is as it was. Returns: (transfer full). */
+BfFormedView *bf_formed_view_prepare_after (BfFormedView *before,
+                                            const BfFold *fold,
+                                            const BfFormed *formed,
+                                            BfFormedLook look) G_GNUC_WARN_UNUSED_RESULT;
+
+/* Looks at the same metal from elsewhere. */
+void bf_formed_view_look (BfFormedView *view, BfFormedLook look);
+
 /* The picture of a scene made elsewhere, which the view takes over. Returns: (transfer full). */
 BfFormedView *bf_formed_view_new (BfFormedScene *scene,
                                   BfFormedLook look) G_GNUC_WARN_UNUSED_RESULT;

@@ -269,6 +269,46 @@ test_hole_through_bend (void)
     }
 }
 
+static void
+assert_same_points (const BfFormedScene *a, const BfFormedScene *b)
+{
+  g_assert_cmpuint (a->vertices->len, ==, b->vertices->len);
+  for (guint i = 0; i < a->vertices->len; i++)
+    {
+      BfVec3 p = bf_formed_vertex (a, i)->p, q = bf_formed_vertex (b, i)->p;
+
+      g_assert_cmpfloat (bf_vec3_length (bf_vec3_sub (p, q)), <=, 0.0);
+    }
+}
+
+/* What is known from an earlier scene makes no difference but in time: of the same part nothing is
+ * cut anew; where a hole has moved or grown, it is cut where it is. */
+static void
+test_after (void)
+{
+  static const double diameters_mm[] = { 16.0, 16.0, 17.0 };
+  static const BfVec2 at[] = { { 95, 30 }, { 95, 31 }, { 95, 31 } };
+  g_autoptr (BfFormedScene) before = NULL;
+
+  for (guint i = 0; i < G_N_ELEMENTS (at); i++)
+    {
+      g_autoptr (BfFold) fold = bracket_with_hole (at[i], diameters_mm[i]);
+      g_autoptr (BfFormedScene) alone = bf_formed_scene_new (fold, &fold->formed, NULL);
+      g_autoptr (BfFormedScene) after = bf_formed_scene_new_after (before, fold, &fold->formed);
+      g_autoptr (BfFormedScene) again = bf_formed_scene_new_after (after, fold, &fold->formed);
+      GHashTableIter iter;
+      gpointer key, rests;
+
+      assert_same_points (after, alone);
+      assert_same_points (again, alone);
+      g_hash_table_iter_init (&iter, again->rests);
+      while (g_hash_table_iter_next (&iter, &key, &rests))
+        g_assert_true (g_hash_table_lookup (after->rests, key) == rests);
+      g_clear_pointer (&before, bf_formed_scene_free);
+      before = g_steal_pointer (&after);
+    }
+}
+
 /* Points that repeat one another leave no stray vertex. */
 static void
 test_repeated_point (void)
@@ -356,6 +396,7 @@ main (int argc, char **argv)
   g_test_add_func ("/paint/formed-scene/rim-beside-bend", test_rim_beside_bend);
   g_test_add_func ("/paint/formed-scene/hole", test_hole);
   g_test_add_func ("/paint/formed-scene/hole-through-bend", test_hole_through_bend);
+  g_test_add_func ("/paint/formed-scene/after", test_after);
   g_test_add_func ("/paint/formed-scene/repeated-point", test_repeated_point);
   g_test_add_func ("/paint/formed-scene/opened-flat", test_opened_flat);
   return g_test_run ();
