@@ -169,6 +169,17 @@ show_change (BfChecksLine *self, const BfFold *fold)
     gtk_popover_popdown (GTK_POPOVER (self->popover));
 }
 
+/* A menu button makes all that is in it anew when its label is set. */
+static void
+set_sentence (BfChecksLine *self, const char *sentence)
+{
+  if (g_strcmp0 (gtk_menu_button_get_label (GTK_MENU_BUTTON (self->button)), sentence) == 0)
+    return;
+  gtk_menu_button_set_label (GTK_MENU_BUTTON (self->button), sentence);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->button), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  sentence, -1);
+}
+
 static void
 changed_cb (BfChecksLine *self)
 {
@@ -177,9 +188,7 @@ changed_cb (BfChecksLine *self)
   if (fold == NULL)
     return;
   g_autofree char *sentence = bf_checks_line_sentence (fold);
-  gtk_menu_button_set_label (GTK_MENU_BUTTON (self->button), sentence);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->button), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  sentence, -1);
+  set_sentence (self, sentence);
   if (bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX) > 0)
     gtk_widget_add_css_class (self->button, "must-fix");
   else

@@ -43,12 +43,21 @@ struct _BfWindow
 
 G_DEFINE_FINAL_TYPE (BfWindow, bf_window, GTK_TYPE_APPLICATION_WINDOW)
 
+/* A title goes to the system at once, new or not, and this is asked for by every frame of a drag.
+ */
+static void
+set_title (GtkWindow *window, const char *title)
+{
+  if (g_strcmp0 (gtk_window_get_title (window), title) != 0)
+    gtk_window_set_title (window, title);
+}
+
 static void
 update_title (BfWindow *self)
 {
   if (bf_document_get_part (self->document) == NULL)
     {
-      gtk_window_set_title (GTK_WINDOW (self), "Benchfold");
+      set_title (GTK_WINDOW (self), "Benchfold");
       return;
     }
   g_autofree char *title = bf_document_dup_title (self->document);
@@ -56,7 +65,7 @@ update_title (BfWindow *self)
                                /* Translators: a window's title; %s is a part's name */
                                ? g_strdup_printf (_ ("%s (not saved)"), title)
                                : g_strdup (title);
-  gtk_window_set_title (GTK_WINDOW (self), whole);
+  set_title (GTK_WINDOW (self), whole);
 }
 
 /* Pages are made when they are first needed: the empty window is there the sooner. */
@@ -367,6 +376,14 @@ bf_window_keep (BfWindow *self)
   bf_keeper_flush (self->keeper);
 }
 
+/* Setting a tip asks the system where the pointer is, and waits for what it says. */
+static void
+set_tip (GtkWidget *widget, const char *tip)
+{
+  if (g_strcmp0 (gtk_widget_get_tooltip_text (widget), tip) != 0)
+    gtk_widget_set_tooltip_text (widget, tip);
+}
+
 void
 bf_window_name_steps (BfWindow *self, const char *undo, const char *redo)
 {
@@ -377,8 +394,8 @@ bf_window_name_steps (BfWindow *self, const char *undo, const char *redo)
   g_autofree char *redo_text =
       redo != NULL ? g_strdup_printf (_ ("Redo: %s"), redo) : g_strdup (_ ("Redo"));
 
-  gtk_widget_set_tooltip_text (self->undo_button, undo_text);
-  gtk_widget_set_tooltip_text (self->redo_button, redo_text);
+  set_tip (self->undo_button, undo_text);
+  set_tip (self->redo_button, redo_text);
 }
 
 const char *
