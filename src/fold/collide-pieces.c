@@ -35,19 +35,38 @@ bf_collide_tools (const BfFold *fold)
   return tools;
 }
 
+static BfConvexPart
+rectangle (BfVec2 min, BfVec2 max)
+{
+  return (BfConvexPart){ { min, { max.x, min.y }, max, { min.x, max.y } }, 4 };
+}
+
 /* ---- flats -------------------------------------------------------------------------------- */
 
-/* Takes the tools out of the parts; TRUE where any took anything. */
 static gboolean
-cut_parts (GArray **parts, const GArray *tools)
+is_near_any (const BfConvexPart *tool, const GArray *parts)
+{
+  for (guint i = 0; i < parts->len; i++)
+    if (bf_convex_parts_near (&g_array_index (parts, BfConvexPart, i), tool))
+      return TRUE;
+  return FALSE;
+}
+
+/* Takes the tools out of the parts, which fill no more than the box; TRUE where any took anything.
+ */
+static gboolean
+cut_parts (GArray **parts, const BfConvexPart *box, const GArray *tools)
 {
   gboolean cut = FALSE;
 
   for (guint k = 0; tools != NULL && k < tools->len; k++)
     {
       const BfConvexPart *tool = &g_array_index (tools, BfConvexPart, k);
-      GArray *left = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
+      GArray *left;
 
+      if (!bf_convex_parts_near (box, tool) || !is_near_any (tool, *parts))
+        continue;
+      left = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
       for (guint i = 0; i < (*parts)->len; i++)
         {
           const BfConvexPart *part = &g_array_index (*parts, BfConvexPart, i);
@@ -80,11 +99,16 @@ bf_collide_slab_pieces (const BfFold *fold,
 {
   g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
   GArray *parts = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
+  const BfRing *outline = bf_fold_face (fold, slab->face)->outline;
+  BfBox box = bf_box_empty ();
+  BfConvexPart whole;
   gboolean cut;
 
-  bf_ring_flatten (bf_fold_face (fold, slab->face)->outline, TOOL_SAGITTA_MM, points);
+  bf_ring_extend_box (outline, &box);
+  whole = rectangle (box.min, box.max);
+  bf_ring_flatten (outline, TOOL_SAGITTA_MM, points);
   bf_convex_parts (points, parts);
-  cut = cut_parts (&parts, tools);
+  cut = cut_parts (&parts, &whole, tools);
   for (guint i = 0; i < parts->len; i++)
     {
       BfConvexPart *part = &g_array_index (parts, BfConvexPart, i);
@@ -214,7 +238,7 @@ add_cut_slice (const Slicer *slicer, Slice slice, guint first_tool)
   return FALSE;
 }
 
-/* The tools in x along the bend and the angle turned. */
+/* The tools that reach into the zone, in x along the bend and the angle turned. */
 static GArray *
 tools_on_zone (const BfFold *fold, const BfSolid *sector, const GArray *tools)
 {
@@ -223,6 +247,7 @@ tools_on_zone (const BfFold *fold, const BfSolid *sector, const GArray *tools)
   BfVec2 across = bf_vec2_sub (zone[2], zone[1]);
   double per_mm = sector->angle_rad / MAX (bf_vec2_dot (across, across), BF_TOLERANCE_ZERO);
   GArray *out = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
+  BfConvexPart whole = rectangle (bf_vec2 (0, 0), bf_vec2 (sector->width_mm, sector->angle_rad));
 
   for (guint i = 0; tools != NULL && i < tools->len; i++)
     {
@@ -233,7 +258,8 @@ tools_on_zone (const BfFold *fold, const BfSolid *sector, const GArray *tools)
           BfVec2 p = bf_vec2_sub (tool.corners[k], zone[1]);
           tool.corners[k] = bf_vec2 (bf_vec2_dot (p, along), bf_vec2_dot (p, across) * per_mm);
         }
-      g_array_append_val (out, tool);
+      if (bf_convex_parts_near (&whole, &tool))
+        g_array_append_val (out, tool);
     }
   return out;
 }
