@@ -10,7 +10,7 @@
 #include "make-part.h"
 
 /* With -m thorough many more. */
-#define N_PARTS 700
+#define N_PARTS 250
 #define N_THOROUGH 2000
 
 /* Deeper than this is a collision; metal may touch. */
@@ -212,7 +212,7 @@ make_wild (guint seed)
 static void
 test_agree (void)
 {
-  guint n_parts = g_test_thorough () ? 20000 : 1000, n = 0, n_collide = 0;
+  guint n_parts = g_test_thorough () ? 20000 : 400, n = 0, n_collide = 0;
 
   for (guint seed = 0; seed < n_parts; seed++)
     {

@@ -4,7 +4,7 @@
 /* Sweeps over corners: every angle, bend, radius, thickness, join and turn together. No metal is
  * wanted twice, nothing collides; where a must-fix stands it is so: walls that lean so unlike that
  * one blank does not hold both, sides that cross before the tip, lips that reach down to the base.
- * The normal run draws a tenth of the rows by lot, with a fixed seed; -m thorough runs them all. */
+ * The normal run draws one row of 16 by lot, with a fixed seed; -m thorough runs them all. */
 
 #include "clip-areas.h"
 #include "slab-overlap.h"
@@ -200,7 +200,7 @@ judge (Sweep *sweep, const Row *row)
   g_autofree char *words = NULL;
   guint a = 0, b = 0;
 
-  if (!g_test_thorough () && g_rand_int_range (sweep->rand, 0, 10) > 0)
+  if (!g_test_thorough () && g_rand_int_range (sweep->rand, 0, 16) > 0)
     return;
   part = make_row (row);
   fold = bf_fold (part);
@@ -355,7 +355,7 @@ test_sweep (gconstpointer data)
   for (guint i = 0; row = kind->row (i), row.corner_deg < kind->last_deg + 1.0; i++)
     judge (&sweep, &row);
   g_test_message ("%u rows, %u with a must-fix that is right", sweep.n, sweep.n_must);
-  g_assert_cmpuint (sweep.n, >, 500);
+  g_assert_cmpuint (sweep.n, >, 300);
   g_assert_cmpfloat (sweep.n_must, <=, kind->most_must * sweep.n);
 }
 
