@@ -56,7 +56,7 @@ def xdo(*words):
 class App:
     """One run of the program."""
 
-    def __init__(self, program, *args, env=None):
+    def __init__(self, program, *args, env=None, cwd=None):
         self.log = tempfile.NamedTemporaryFile('w+', suffix='.log')
         environment = {key: value for key, value in os.environ.items() if key != 'GTK_A11Y'}
         # With the accessibility bus on, GTK and the bus keep memory until the process ends; leaks
@@ -66,7 +66,8 @@ class App:
         self.state = tempfile.TemporaryDirectory()
         environment['XDG_STATE_HOME'] = self.state.name
         environment['ASAN_OPTIONS'] = ':'.join(filter(None, [options, 'detect_leaks=0']))
-        command = [program, *map(str, args)]
+        command = [os.path.abspath(program), *map(str, args)]
+        self.cwd = cwd
         self._start(command, {**environment, **(env or {})})
         try:
             self.node = until('the program on the bus', self._on_the_bus, 10)
@@ -98,7 +99,7 @@ class App:
         return next((node for node in self.all(role, name)), None)
 
     def _start(self, command, environment):
-        self.process = subprocess.Popen(command, stderr=self.log, env=environment)
+        self.process = subprocess.Popen(command, stderr=self.log, env=environment, cwd=self.cwd)
 
     def wait(self, role, name):
         return until(f'{role} “{name}”', lambda: self.find(role, name))
@@ -131,8 +132,8 @@ class App:
     def type(self, words):
         xdo('type', '--delay', '15', words)
 
-    def geometry(self):
-        place = subprocess.run(['xdotool', 'getwindowgeometry', '--shell', self.window],
+    def geometry(self, window=None):
+        place = subprocess.run(['xdotool', 'getwindowgeometry', '--shell', window or self.window],
                                stdout=subprocess.PIPE, text=True, check=True).stdout
         return {key: int(value) for key, value in (line.split('=') for line in place.split())}
 
@@ -143,9 +144,10 @@ class App:
     def focus(self):
         xdo('windowfocus', '--sync', self.window)
 
-    def click(self, node):
+    def click(self, node, window=None):
+        """window: the one that the node is in, where that is not the program's own."""
         box = node.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
-        place = self.geometry()
+        place = self.geometry(window)
         # Without a compositor the window has a border of its own that the bus does not count.
         xdo('mousemove', '--sync', place['X'] + box.x + box.width // 2 + 5,
             place['Y'] + box.y + box.height // 2 + 5, 'click', 1)
@@ -168,9 +170,10 @@ class App:
         until('the part to count as saved', lambda: 'not saved' not in self.title())
 
     def dialogue(self, title):
-        """Waits for a window of that title and gives it the focus."""
+        """Waits for a window of that title and gives it the focus. Returns it."""
         window = until(f'the window {title}', lambda: self.windows(title))[-1]
         xdo('windowfocus', '--sync', window)
+        return window
 
     def windows(self, title):
         return subprocess.run(['xdotool', 'search', '--onlyvisible', '--name', f'^{title}$'],
