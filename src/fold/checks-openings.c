@@ -15,8 +15,9 @@
 /* Less than this is no difference: a hole that is just as far away as it has to be is no fault. */
 #define NO_DIFFERENCE_MM 1e-4
 
-/* How closely points on an opening follow it, where they are looked at one by one. */
-#define SAGITTA_MM 5e-5
+/* How closely points on an opening follow it, where they are looked at one by one. One that reaches
+ * less than this beyond the metal may be taken for one that touches the edge. */
+#define SAGITTA_MM 1e-3
 
 typedef struct
 {
@@ -228,8 +229,8 @@ is_on_face (const Survey *survey, guint i)
 static gboolean
 check_on_face (Survey *survey, guint i)
 {
-  double over = overhang_mm (survey, i);
   gboolean on = is_on_face (survey, i);
+  double over = on ? overhang_mm (survey, i) : 0.0;
   g_autofree char *found = bf_checks_length (survey->fold, over);
   BfCheck check = { .code = "opening-off-face",
                     .severity = BF_SEVERITY_MUST_FIX,

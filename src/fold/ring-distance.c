@@ -72,6 +72,10 @@ bf_near_ring_distance_to (const BfNearRing *near, BfVec2 p)
   double least = INFINITY;
 
   for (guint i = 0; i < near->edges->len; i++)
-    least = MIN (least, bf_vec2_distance (p, bf_edge_nearest (edge_at (near, i), p)));
-  return least;
+    {
+      BfVec2 way = bf_vec2_sub (bf_edge_nearest (edge_at (near, i), p), p);
+
+      least = MIN (least, bf_vec2_dot (way, way));
+    }
+  return sqrt (least);
 }
