@@ -7,6 +7,9 @@
 #include "app/check-row.h"
 #include "fold/fix-find.h"
 
+#define LIST_WIDTH_PX 560
+#define LIST_MAX_HEIGHT_PX 340
+
 struct _BfChecksLine
 {
   GtkWidget parent_instance;
@@ -138,6 +141,19 @@ add_row (BfChecksLine *self, const BfCheck *check)
                        bf_check_row_new (check, words, G_CALLBACK (fix_cb), self));
 }
 
+/* Lines that wrap are higher than the scroller believes: it is told how high the list is. */
+static void
+fit_height (BfChecksLine *self)
+{
+  GtkWidget *scroller = gtk_widget_get_ancestor (self->list, GTK_TYPE_SCROLLED_WINDOW);
+  int height;
+
+  gtk_widget_measure (self->list, GTK_ORIENTATION_VERTICAL, LIST_WIDTH_PX, NULL, &height, NULL,
+                      NULL);
+  gtk_scrolled_window_set_min_content_height (GTK_SCROLLED_WINDOW (scroller),
+                                              MIN (height, LIST_MAX_HEIGHT_PX));
+}
+
 /* Only an open list is filled: while a size is dragged there is a new fold at every frame. */
 static void
 fill_list (BfChecksLine *self)
@@ -150,6 +166,7 @@ fill_list (BfChecksLine *self)
   self->shown = bf_fold_ref (fold);
   for (guint i = 0; i < fold->checks->len; i++)
     add_row (self, bf_fold_check (fold, i));
+  fit_height (self);
 }
 
 static void
@@ -241,8 +258,8 @@ popover_new (GtkWidget *list)
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER,
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scroller), TRUE);
-  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), 340);
-  gtk_widget_set_size_request (scroller, 560, -1);
+  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), LIST_MAX_HEIGHT_PX);
+  gtk_widget_set_size_request (scroller, LIST_WIDTH_PX, -1);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), list);
 
   GtkWidget *popover = gtk_popover_new ();
