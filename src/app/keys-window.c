@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/escape.h"
 #include "app/keys.h"
 
 #define HEIGHT_PX 620
@@ -78,18 +79,6 @@ columns_new (void)
   return columns;
 }
 
-static void
-close_at_escape (GtkWidget *window)
-{
-  GtkEventController *controller = gtk_shortcut_controller_new ();
-
-  gtk_shortcut_controller_add_shortcut (
-      GTK_SHORTCUT_CONTROLLER (controller),
-      gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0),
-                        gtk_named_action_new ("window.close")));
-  gtk_widget_add_controller (window, controller);
-}
-
 void
 bf_keys_window_show (GtkWindow *parent)
 {
@@ -104,6 +93,6 @@ bf_keys_window_show (GtkWindow *parent)
   gtk_scrolled_window_set_propagate_natural_width (GTK_SCROLLED_WINDOW (scrolled), TRUE);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), columns_new ());
   gtk_window_set_child (GTK_WINDOW (window), scrolled);
-  close_at_escape (window);
+  bf_close_at_escape (GTK_WINDOW (window));
   gtk_window_present (GTK_WINDOW (window));
 }

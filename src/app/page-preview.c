@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/escape.h"
 #include "app/page-picture.h"
 
 #define PICTURE_WIDTH_PX 300
@@ -42,6 +43,7 @@ bf_page_preview_show (GtkWindow *parent, const BfTemplate *template)
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), pages_new (template));
   gtk_window_set_child (GTK_WINDOW (window), scrolled);
+  bf_close_at_escape (GTK_WINDOW (window));
   gtk_window_present (GTK_WINDOW (window));
   return GTK_WINDOW (window);
 }

@@ -8,6 +8,8 @@
 #include "app/page-preview.h"
 #include "paint/template.h"
 
+#define POINTS_PER_INCH 72.0
+
 /* What lives as long as one printing. */
 typedef struct
 {
@@ -131,6 +133,18 @@ page_setup_of (const BfPaper *paper)
   return setup;
 }
 
+/* The toolkit will not begin a preview that has nothing to draw on. */
+static void
+set_something_to_draw_on (GtkPrintContext *context)
+{
+  cairo_surface_t *surface = cairo_recording_surface_create (CAIRO_CONTENT_COLOR, NULL);
+  cairo_t *cr = cairo_create (surface);
+
+  gtk_print_context_set_cairo_context (context, cr, POINTS_PER_INCH, POINTS_PER_INCH);
+  cairo_destroy (cr);
+  cairo_surface_destroy (surface);
+}
+
 /* In place of a viewer that may not be there: the pages as they would come out, on that paper. */
 static gboolean
 preview_cb (GtkPrintOperation *operation,
@@ -142,6 +156,7 @@ preview_cb (GtkPrintOperation *operation,
   Job *job = user_data;
   (void)operation;
 
+  set_something_to_draw_on (context);
   read_paper (&job->paper, context);
   BfTemplateOptions options = { .paper = &job->paper, .units = job->fold->part->units };
   g_autoptr (BfTemplate) template = bf_template_new (job->fold, &options);

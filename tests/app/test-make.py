@@ -72,6 +72,28 @@ def another_paper_lays_the_pages_out_anew(program, folder):
         app.shown('label', r'The template at full size takes \d+ pages? of A3\.')
 
 
+def pages_are_looked_at_before_printing(program, folder):
+    with gui.App(program, TRAY, cwd=folder) as app:
+        app.titled('Spoke tray')
+        app.key('ctrl+p')
+        dialogue = app.dialogue('Print')
+        app.click(app.shown(None, 'Print to File'), dialogue)
+        gui.until('the preview', lambda: press_preview(app, dialogue))
+        app.dialogue('Pages as they will come out')
+        app.shown(None, 'Page A2')
+        app.key('Escape')
+        gui.until('the pages to go', lambda: not app.windows('Pages as they will come out'))
+        app.focus()
+
+
+def press_preview(app, dialogue):
+    """The button takes clicks a moment after a printer is chosen."""
+    if not app.windows('Pages as they will come out'):
+        app.click(app.find('push button', 'Pre_view Preview'), dialogue)
+        gui.time.sleep(1)
+    return app.windows('Pages as they will come out')
+
+
 def keys_are_listed(program, folder):
     with gui.App(program, TRAY) as app:
         app.titled('Spoke tray')
@@ -102,6 +124,7 @@ gui.main([
     saves_what_the_command_line_writes,
     a_file_that_is_there_is_not_written_over,
     another_paper_lays_the_pages_out_anew,
+    pages_are_looked_at_before_printing,
     keys_are_listed,
     help_tells_where_it_is,
 ])
