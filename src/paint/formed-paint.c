@@ -25,7 +25,11 @@ typedef struct
   cairo_t *cr;
   BfFormedSpan run;    /* of stack->order */
   const guint *places; /* by polygon: its place in order, from 1; 0 unseen or cut in several */
+  gboolean *traced;    /* by point: the edge that leaves it has been traced */
 } Brush;
+
+/* Corners of two pieces this near are one. */
+#define SAME_PLACE_MM 1e-4
 
 static const BfFormedPiece *
 run_piece (const Brush *brush, guint i)
@@ -51,12 +55,109 @@ trace_ring (const Brush *brush, const BfFormedSpan *ring)
   cairo_close_path (brush->cr);
 }
 
+/* A corner of a ring of a piece of the run. */
+typedef struct
+{
+  const BfFormedPiece *piece;
+  const BfFormedSpan *ring;
+  guint k;
+} Corner;
+
+static const BfFormedPoint *
+corner_point (const Brush *brush, Corner at)
+{
+  return bf_formed_ring_point (brush->stack, at.ring, at.k);
+}
+
+/* The piece of the run on the other side of the edge that leaves the corner; NULL where there is
+ * none, or where one of the two is not whole. */
+static const BfFormedPiece *
+piece_beyond (const Brush *brush, Corner at)
+{
+  const BfFormedPoint *point = corner_point (brush, at);
+  guint place = point->neighbour >= 0 ? brush->places[point->neighbour] : 0;
+
+  if (point->line != BF_FORMED_LINE_NONE || brush->places[at.piece->polygon] == 0)
+    return NULL;
+  if (place <= brush->run.first || place > brush->run.first + brush->run.size)
+    return NULL;
+  return run_piece (brush, place - 1 - brush->run.first);
+}
+
+/* Goes over into the piece beyond: to the corner that is in the same place. */
+static gboolean
+cross (const Brush *brush, const BfFormedPiece *beyond, Corner *at)
+{
+  BfVec3 p = corner_point (brush, *at)->p;
+
+  for (guint r = 0; r < beyond->rings.size; r++)
+    {
+      Corner mate = { beyond, bf_formed_piece_ring (brush->stack, beyond, r), 0 };
+
+      for (mate.k = 0; mate.k < mate.ring->size; mate.k++)
+        {
+          Corner end = { beyond, mate.ring, mate.k + 1 };
+
+          if (piece_beyond (brush, mate) != at->piece ||
+              bf_vec3_length (bf_vec3_sub (corner_point (brush, end)->p, p)) > SAME_PLACE_MM)
+            continue;
+          *at = end;
+          return TRUE;
+        }
+    }
+  return FALSE;
+}
+
+/* The corner that follows round the run; pieces that meet there are crossed. */
+static Corner
+next_round (const Brush *brush, Corner at)
+{
+  const BfFormedPiece *beyond;
+
+  at.k++;
+  for (guint i = 0; i < brush->run.size && (beyond = piece_beyond (brush, at)) != NULL; i++)
+    if (!cross (brush, beyond, &at))
+      break;
+  return at;
+}
+
+/* Traces what lies round the run from a corner on, unless that has been done. */
+static void
+trace_round (const Brush *brush, Corner at)
+{
+  double scale = brush->style->scale;
+
+  if (piece_beyond (brush, at) != NULL)
+    return;
+  cairo_new_sub_path (brush->cr);
+  for (;; at = next_round (brush, at))
+    {
+      gboolean *traced = &brush->traced[at.ring->first + at.k % at.ring->size];
+      BfVec3 p = corner_point (brush, at)->p;
+
+      if (*traced)
+        break;
+      *traced = TRUE;
+      cairo_line_to (brush->cr, p.x * scale, -p.y * scale);
+    }
+  if (cairo_has_current_point (brush->cr))
+    cairo_close_path (brush->cr);
+}
+
+/* Lines between the run's pieces are left out: the strips of a long bend are all edge, and nothing
+ * of them is seen. */
 static void
 fill_run (const Brush *brush)
 {
   for (guint i = 0; i < brush->run.size; i++)
     for (guint r = 0; r < run_piece (brush, i)->rings.size; r++)
-      trace_ring (brush, bf_formed_piece_ring (brush->stack, run_piece (brush, i), r));
+      {
+        Corner at = { run_piece (brush, i),
+                      bf_formed_piece_ring (brush->stack, run_piece (brush, i), r), 0 };
+
+        for (at.k = 0; at.k < at.ring->size; at.k++)
+          trace_round (brush, at);
+      }
   cairo_fill (brush->cr);
 }
 
@@ -231,6 +332,7 @@ bf_formed_view_paint (const BfFormedView *view, cairo_t *cr, const BfFormedStyle
 {
   g_autofree guint *counts = NULL;
   g_autofree guint *places = NULL;
+  g_autofree gboolean *traced = NULL;
   BfFrame eye;
   Brush brush;
 
@@ -238,7 +340,8 @@ bf_formed_view_paint (const BfFormedView *view, cairo_t *cr, const BfFormedStyle
 
   eye = bf_formed_view_eye (view);
   places = find_places (bf_formed_view_stack (view));
-  brush = (Brush){ bf_formed_view_stack (view), style, cr, { 0, 0 }, places };
+  traced = g_new0 (gboolean, bf_formed_view_stack (view)->points->len + 1);
+  brush = (Brush){ bf_formed_view_stack (view), style, cr, { 0, 0 }, places, traced };
   counts = count_pieces (brush.stack);
   cairo_save (cr);
   cairo_new_path (cr);
