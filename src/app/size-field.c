@@ -15,7 +15,7 @@ struct _BfSizeField
   double size;
   gboolean shown;  /* a size has been shown since */
   gboolean typing; /* the words are the person's, not the size's */
-  GtkWidget *hint; /* a popover with a label */
+  GtkWidget *hint; /* a popover with a label; NULL until there is something to say */
   GtkWidget *hint_label;
 };
 
@@ -33,6 +33,13 @@ static guint signals[N_SIGNALS];
 #define STEP_DEG 1.0
 
 static void
+hide_hint (BfSizeField *self)
+{
+  if (self->hint != NULL)
+    gtk_popover_popdown (GTK_POPOVER (self->hint));
+}
+
+static void
 show_size (BfSizeField *self)
 {
   g_autofree char *words = bf_size_words (self->size, &self->reading);
@@ -41,7 +48,7 @@ show_size (BfSizeField *self)
     gtk_editable_set_text (GTK_EDITABLE (self), words);
   self->typing = FALSE;
   gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
-  gtk_popover_popdown (GTK_POPOVER (self->hint));
+  hide_hint (self);
 }
 
 static gboolean
@@ -52,13 +59,29 @@ parse (BfSizeField *self, double *size, GError **error)
 }
 
 static void
+add_hint (BfSizeField *self)
+{
+  self->hint_label = gtk_label_new (NULL);
+  gtk_label_set_wrap (GTK_LABEL (self->hint_label), TRUE);
+  gtk_label_set_max_width_chars (GTK_LABEL (self->hint_label), 36);
+  self->hint = gtk_popover_new ();
+  gtk_popover_set_child (GTK_POPOVER (self->hint), self->hint_label);
+  gtk_popover_set_autohide (GTK_POPOVER (self->hint), FALSE);
+  gtk_popover_set_position (GTK_POPOVER (self->hint), GTK_POS_BOTTOM);
+  gtk_widget_set_can_focus (self->hint, FALSE);
+  gtk_widget_set_parent (self->hint, GTK_WIDGET (self));
+}
+
+static void
 show_hint (BfSizeField *self, const char *words)
 {
   if (words == NULL)
     {
-      gtk_popover_popdown (GTK_POPOVER (self->hint));
+      hide_hint (self);
       return;
     }
+  if (self->hint == NULL)
+    add_hint (self);
   gtk_label_set_label (GTK_LABEL (self->hint_label), words);
   gtk_popover_popup (GTK_POPOVER (self->hint));
 }
@@ -183,7 +206,8 @@ static void
 bf_size_field_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
   GTK_WIDGET_CLASS (bf_size_field_parent_class)->size_allocate (widget, width, height, baseline);
-  gtk_popover_present (GTK_POPOVER (BF_SIZE_FIELD (widget)->hint));
+  if (BF_SIZE_FIELD (widget)->hint != NULL)
+    gtk_popover_present (GTK_POPOVER (BF_SIZE_FIELD (widget)->hint));
 }
 
 static void
@@ -207,20 +231,6 @@ bf_size_field_class_init (BfSizeFieldClass *klass)
 }
 
 static void
-add_hint (BfSizeField *self)
-{
-  self->hint_label = gtk_label_new (NULL);
-  gtk_label_set_wrap (GTK_LABEL (self->hint_label), TRUE);
-  gtk_label_set_max_width_chars (GTK_LABEL (self->hint_label), 36);
-  self->hint = gtk_popover_new ();
-  gtk_popover_set_child (GTK_POPOVER (self->hint), self->hint_label);
-  gtk_popover_set_autohide (GTK_POPOVER (self->hint), FALSE);
-  gtk_popover_set_position (GTK_POPOVER (self->hint), GTK_POS_BOTTOM);
-  gtk_widget_set_can_focus (self->hint, FALSE);
-  gtk_widget_set_parent (self->hint, GTK_WIDGET (self));
-}
-
-static void
 bf_size_field_init (BfSizeField *self)
 {
   GtkEventController *keys = gtk_event_controller_key_new ();
@@ -231,7 +241,6 @@ bf_size_field_init (BfSizeField *self)
   gtk_editable_set_max_width_chars (GTK_EDITABLE (self), 8);
   gtk_editable_set_alignment (GTK_EDITABLE (self), 0.5F);
   gtk_widget_add_css_class (GTK_WIDGET (self), "size");
-  add_hint (self);
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
   g_signal_connect (keys, "key-pressed", G_CALLBACK (key_pressed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), keys);

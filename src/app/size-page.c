@@ -206,7 +206,7 @@ bf_size_page_measure (GtkWidget *widget,
   BfSizePage *self = BF_SIZE_PAGE (widget);
   (void)for_size;
 
-  for (guint i = 0; i < BF_N_THING_SIZES; i++)
+  for (guint i = 0; i < BF_N_THING_SIZES && self->boxes[i] != NULL; i++)
     gtk_widget_measure (self->boxes[i], orientation, -1, NULL, NULL, NULL, NULL);
   *minimum = orientation == GTK_ORIENTATION_HORIZONTAL ? 620 : 380;
   *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? 900 : 500;
@@ -268,7 +268,7 @@ bf_size_page_focus (GtkWidget *widget, GtkDirectionType direction)
   BfSizePage *self = BF_SIZE_PAGE (widget);
   gboolean forward = direction == GTK_DIR_TAB_FORWARD;
 
-  if (!forward && direction != GTK_DIR_TAB_BACKWARD)
+  if (self->formed == NULL || (!forward && direction != GTK_DIR_TAB_BACKWARD))
     return GTK_WIDGET_CLASS (bf_size_page_parent_class)->focus (widget, direction);
   for (int i = focused_stop (self, forward ? -1 : N_STOPS); i < N_STOPS; i += forward ? 1 : -1)
     {
@@ -312,7 +312,14 @@ bf_size_page_class_init (BfSizePageClass *klass)
 static void
 bf_size_page_init (BfSizePage *self)
 {
-  for (guint i = 0; i < BF_N_THING_SIZES; i++)
+  (void)self;
+}
+
+/* When they are first needed: the window is there the sooner. */
+static void
+make_boxes (BfSizePage *self)
+{
+  for (guint i = 0; i < BF_N_THING_SIZES && self->boxes[i] == NULL; i++)
     {
       self->boxes[i] = bf_thing_size_box_new ();
       gtk_widget_set_parent (self->boxes[i], GTK_WIDGET (self));
@@ -361,6 +368,7 @@ bf_size_page_begin (BfSizePage *self, BfThing thing)
   g_return_if_fail (BF_IS_SIZE_PAGE (self) && thing < BF_N_THINGS);
 
   self->thing = thing;
+  make_boxes (self);
   bf_thing_sizes_init (&self->sizes, thing, bf_document_get_part (self->setup)->units);
   for (guint i = 0; i < BF_N_THING_SIZES; i++)
     bf_thing_size_box_set_name (BF_THING_SIZE_BOX (self->boxes[i]),

@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/button-names.h"
 #include "app/edge-handle.h"
 #include "app/edge-popover.h"
 #include "app/place-mark.h"
@@ -23,7 +24,7 @@ struct _BfSurface
   BfSurfaceFields *fields;
   BfSurfaceHandles *handles;
   BfPlaceMark *mark;
-  GtkWidget *popover;
+  GtkWidget *popover; /* NULL until it is first wanted */
   BfPicture popover_picture;
   BfSelection pointed;
   BfSurfaceDrag *drag; /* NULL while nothing is dragged */
@@ -64,9 +65,9 @@ snapshot_picture (BfSurface *self,
 
   if (right <= left || bottom <= top)
     return;
-  graphene_rect_t room =
-      GRAPHENE_RECT_INIT ((float)left, (float)top, (float)(right - left), (float)(bottom - top));
-  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &room);
+  cairo_t *cr = gtk_snapshot_append_cairo (
+      snapshot,
+      &GRAPHENE_RECT_INIT ((float)left, (float)top, (float)(right - left), (float)(bottom - top)));
   if (picture == BF_PICTURE_BLANK)
     bf_surface_scene_paint_blank (self->scene, cr, lights->dark);
   else
@@ -123,7 +124,8 @@ bf_surface_size_allocate (GtkWidget *widget, int width, int height, int baseline
   bf_surface_view_set_size (self->view, width, height);
   bf_surface_handles_allocate (self->handles);
   bf_surface_fields_allocate (self->fields);
-  gtk_popover_present (GTK_POPOVER (self->popover));
+  if (self->popover != NULL)
+    gtk_popover_present (GTK_POPOVER (self->popover));
 }
 
 static void
@@ -244,12 +246,6 @@ bf_surface_class_init (BfSurfaceClass *klass)
 }
 
 static void
-popover_left_cb (BfSurface *self)
-{
-  bf_surface_choose (self, bf_surface_view_get_selection (self->view));
-}
-
-static void
 bf_surface_init (BfSurface *self)
 {
   self->pointed = BF_SELECTION_NONE;
@@ -257,12 +253,14 @@ bf_surface_init (BfSurface *self)
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("Blank and formed part"), -1);
-  self->popover = bf_edge_popover_new ();
-  gtk_widget_set_parent (self->popover, GTK_WIDGET (self));
-  g_signal_connect_object (self->popover, "left", G_CALLBACK (popover_left_cb), self,
-                           G_CONNECT_SWAPPED);
   bf_surface_add_gestures (self);
   bf_surface_add_keys (self);
+}
+
+static gboolean
+is_popped_up (BfSurface *self)
+{
+  return self->popover != NULL && gtk_widget_get_visible (self->popover);
 }
 
 static void
@@ -270,7 +268,7 @@ view_changed_cb (BfSurface *self)
 {
   gtk_widget_queue_allocate (GTK_WIDGET (self));
   gtk_widget_queue_draw (GTK_WIDGET (self));
-  if (gtk_widget_get_visible (self->popover))
+  if (is_popped_up (self))
     place_popover (self);
 }
 
@@ -289,9 +287,8 @@ document_changed_cb (BfSurface *self)
   bf_surface_view_select (self->view, bf_selection_in (fold, id, selected));
   bf_surface_handles_update (self->handles);
   bf_surface_fields_update (self->fields);
-  if (gtk_widget_get_visible (self->popover) &&
-      !bf_edge_popover_show (BF_EDGE_POPOVER (self->popover), self->document,
-                             bf_surface_view_get_selection (self->view)))
+  if (is_popped_up (self) && !bf_edge_popover_show (BF_EDGE_POPOVER (self->popover), self->document,
+                                                    bf_surface_view_get_selection (self->view)))
     bf_surface_popdown (self);
   view_changed_cb (self);
 }
@@ -362,12 +359,25 @@ bf_surface_point_at (BfSurface *self, BfSelection selection)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+static void
+popover_left_cb (BfSurface *self)
+{
+  bf_surface_choose (self, bf_surface_view_get_selection (self->view));
+}
+
 void
 bf_surface_popup (BfSurface *self, BfPicture picture, gboolean take_focus)
 {
   BfSelection now = bf_surface_view_get_selection (self->view);
 
   self->popover_picture = picture;
+  if (self->popover == NULL)
+    {
+      self->popover = bf_edge_popover_new ();
+      gtk_widget_set_parent (self->popover, GTK_WIDGET (self));
+      bf_name_buttons (self->popover);
+      g_signal_connect_swapped (self->popover, "left", G_CALLBACK (popover_left_cb), self);
+    }
   if (!bf_edge_popover_show (BF_EDGE_POPOVER (self->popover), self->document, now))
     return;
   place_popover (self);
@@ -379,9 +389,10 @@ bf_surface_popup (BfSurface *self, BfPicture picture, gboolean take_focus)
 gboolean
 bf_surface_popdown (BfSurface *self)
 {
-  gboolean was_open = gtk_widget_get_visible (self->popover);
+  gboolean was_open = is_popped_up (self);
 
-  gtk_popover_popdown (GTK_POPOVER (self->popover));
+  if (self->popover != NULL)
+    gtk_popover_popdown (GTK_POPOVER (self->popover));
   return was_open;
 }
 

@@ -34,6 +34,7 @@ struct _BfWindow
   GtkWidget *undo_button;
   GtkWidget *redo_button;
   GtkMenuButton *menu_button;
+  GMenuModel *main_menu;
   GtkRevealer *notice_revealer;
   GtkLabel *notice_label;
   GtkWidget *notice_button;
@@ -239,6 +240,16 @@ bf_window_dispose (GObject *object)
   G_OBJECT_CLASS (bf_window_parent_class)->dispose (object);
 }
 
+/* A menu of many lines is made when it is opened. */
+static void
+open_menu_cb (GtkMenuButton *button, gpointer user_data)
+{
+  BfWindow *self = user_data;
+
+  if (gtk_menu_button_get_popover (button) == NULL)
+    gtk_menu_button_set_menu_model (button, self->main_menu);
+}
+
 static void
 bind_template (GtkWidgetClass *widget_class)
 {
@@ -251,6 +262,7 @@ bind_template (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, BfWindow, undo_button);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, redo_button);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, menu_button);
+  gtk_widget_class_bind_template_child (widget_class, BfWindow, main_menu);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_revealer);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_label);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_button);
@@ -279,6 +291,7 @@ static void
 bf_window_init (BfWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_menu_button_set_create_popup_func (self->menu_button, open_menu_cb, self, NULL);
 
   self->document = bf_document_new ();
   self->keeper = bf_keeper_new (self->document);
