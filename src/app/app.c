@@ -38,6 +38,6 @@ bf_app_run (int argc, char **argv)
     return status;
   if (!gtk_init_check ())
     return bf_command_no_display (command);
-  bf_large_blocks_keep (FALSE);
+  bf_large_blocks_set_up ();
   return open_window (command, argv[0]);
 }

@@ -1,6 +1,5 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "app/large-blocks.h"
 #include "app/surface-private.h"
 
 /* Pointer and touch on the bench top: they change the view, what is selected, or take hold of an
@@ -67,7 +66,6 @@ drag_update_cb (GtkGestureDrag *drag, double x, double y, gpointer user_data)
       if (!gtk_drag_check_threshold (GTK_WIDGET (g->surface), 0, 0, (int)x, (int)y))
         return;
       bf_surface_popdown (g->surface);
-      bf_large_blocks_keep (TRUE);
       gtk_gesture_set_state (GTK_GESTURE (drag), GTK_EVENT_SEQUENCE_CLAIMED);
       g->drag = kind_of_drag (g, gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (drag)));
     }
@@ -86,8 +84,6 @@ end_drag (Gestures *g, gboolean back)
 {
   if (g->drag == DRAG_EDGE)
     bf_surface_end_drag (g->surface, back);
-  if (g->drag != DRAG_NONE && g->drag != DRAG_WAITING)
-    bf_large_blocks_keep (FALSE);
   g->drag = DRAG_NONE;
 }
 
