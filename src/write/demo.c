@@ -74,6 +74,7 @@ add_outputs (const BfCommand *command, BfOutputBatch *batch, BfPart *part, GErro
   g_autofree char *report_path = demo_path (command->demo_dir, "-report.json");
   g_autofree char *svg_path = demo_path (command->demo_dir, "-pattern.svg");
   g_autofree char *dxf_path = demo_path (command->demo_dir, "-pattern.dxf");
+  g_autofree char *marking_path = demo_path (command->demo_dir, "-marking.pdf");
   g_autoptr (GBytes) report = NULL;
   char *text = bf_outputs_report (outputs);
 
@@ -83,14 +84,14 @@ add_outputs (const BfCommand *command, BfOutputBatch *batch, BfPart *part, GErro
   bf_output_batch_add (batch, report_path, report);
   bf_outputs_add_pattern (outputs, batch, svg_path);
   bf_outputs_add_pattern (outputs, batch, dxf_path);
-  return TRUE;
+  return bf_outputs_add_marking (outputs, batch, marking_path, error);
 }
 
 static void
 say_where (const BfCommand *command)
 {
   static const char *const tails[] = { BF_PART_FILE_SUFFIX, "-template.pdf", "-report.json",
-                                       "-pattern.svg", "-pattern.dxf" };
+                                       "-pattern.svg",      "-pattern.dxf",  "-marking.pdf" };
 
   g_print ("%s\n", _ ("The demo's part and what was made of it:"));
   for (guint i = 0; i < G_N_ELEMENTS (tails); i++)

@@ -238,7 +238,8 @@ def test_demo(folder):
     result = cases.run('--demo', 'new/demo', folder=folder)
     assert (result.returncode, result.stderr) == (0, ''), result.stderr
     names = {'spoke-tray' + tail for tail in ('.benchfold', '-template.pdf', '-report.json',
-                                              '-pattern.svg', '-pattern.dxf')}
+                                              '-pattern.svg', '-pattern.dxf',
+                                              '-marking.pdf')}
     assert names <= {p.name for p in (folder / 'new' / 'demo').iterdir()}
     for name in names:
         assert f'new/demo/{name}' in result.stdout
