@@ -4,6 +4,7 @@
 
 #include "core/edit.h"
 #include "core/part-file.h"
+#include "core/segment.h"
 #include "core/tolerance.h"
 
 /* So near the direction of the last edge, or square to it, in radians, an edge is drawn to it. */
@@ -217,29 +218,6 @@ bf_outline_draft_set_length (BfOutlineDraft *draft, double length_mm)
   return TRUE;
 }
 
-static double
-distance_to_edge (BfVec2 p, BfVec2 a, BfVec2 b)
-{
-  BfVec2 edge = bf_vec2_sub (b, a);
-  double length2 = bf_vec2_dot (edge, edge);
-  double along = length2 > 0.0 ? bf_vec2_dot (bf_vec2_sub (p, a), edge) / length2 : 0.0;
-
-  return bf_vec2_distance (p, bf_vec2_along (a, edge, CLAMP (along, 0.0, 1.0)));
-}
-
-static double
-side_of (BfVec2 p, BfVec2 a, BfVec2 b)
-{
-  return bf_vec2_cross (bf_vec2_sub (b, a), bf_vec2_sub (p, a));
-}
-
-static gboolean
-edges_cross (BfVec2 a, BfVec2 b, BfVec2 c, BfVec2 d)
-{
-  return (side_of (a, c, d) > 0.0) != (side_of (b, c, d) > 0.0) &&
-         (side_of (c, a, b) > 0.0) != (side_of (d, a, b) > 0.0);
-}
-
 /* TRUE where an edge from the last corner to `to` would cross or touch what is drawn, but for the
  * corner it begins at. */
 static gboolean
@@ -253,11 +231,11 @@ crosses (const BfOutlineDraft *draft, BfVec2 to)
       BfVec2 a = bf_outline_draft_point (draft, i);
       BfVec2 b = bf_outline_draft_point (draft, i + 1);
       gboolean joined = i + 2 == n;
-      if (distance_to_edge (to, a, b) < BF_TOLERANCE_SIZE_MM ||
-          distance_to_edge (a, from, to) < BF_TOLERANCE_SIZE_MM)
+      if (bf_segment_distance (to, a, b) < BF_TOLERANCE_SIZE_MM ||
+          bf_segment_distance (a, from, to) < BF_TOLERANCE_SIZE_MM)
         return TRUE;
-      if (!joined &&
-          (edges_cross (from, to, a, b) || distance_to_edge (b, from, to) < BF_TOLERANCE_SIZE_MM))
+      if (!joined && (bf_segments_cross (from, to, a, b) ||
+                      bf_segment_distance (b, from, to) < BF_TOLERANCE_SIZE_MM))
         return TRUE;
     }
   return FALSE;

@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 
 #include "core/part-file.h"
+#include "core/segment.h"
 #include "core/tolerance.h"
 
 /* Nearer than this two edges touch: the overlays would take the two places for one. */
@@ -14,34 +15,16 @@ typedef struct
   double least_x, most_x;
 } Edge;
 
-static double
-distance_to_edge (BfVec2 p, BfVec2 a, BfVec2 b)
-{
-  BfVec2 edge = bf_vec2_sub (b, a);
-  double length2 = bf_vec2_dot (edge, edge);
-  double along = length2 > 0.0 ? bf_vec2_dot (bf_vec2_sub (p, a), edge) / length2 : 0.0;
-
-  return bf_vec2_distance (p, bf_vec2_along (a, edge, CLAMP (along, 0.0, 1.0)));
-}
-
-static double
-side_of (BfVec2 p, BfVec2 a, BfVec2 b)
-{
-  return bf_vec2_cross (bf_vec2_sub (b, a), bf_vec2_sub (p, a));
-}
-
 /* Two edges meet where each has an end on either side of the other, or where an end of one lies
  * on the other; between those two no case is left that rounding could decide wrongly. */
 static gboolean
 edges_meet (const BfVec2 a[2], const BfVec2 b[2])
 {
-  gboolean a_parts_b = (side_of (b[0], a[0], a[1]) > 0.0) != (side_of (b[1], a[0], a[1]) > 0.0);
-  gboolean b_parts_a = (side_of (a[0], b[0], b[1]) > 0.0) != (side_of (a[1], b[0], b[1]) > 0.0);
-
-  return (a_parts_b && b_parts_a) || distance_to_edge (a[0], b[0], b[1]) < TOUCH_MM ||
-         distance_to_edge (a[1], b[0], b[1]) < TOUCH_MM ||
-         distance_to_edge (b[0], a[0], a[1]) < TOUCH_MM ||
-         distance_to_edge (b[1], a[0], a[1]) < TOUCH_MM;
+  return bf_segments_cross (a[0], a[1], b[0], b[1]) ||
+         bf_segment_distance (a[0], b[0], b[1]) < TOUCH_MM ||
+         bf_segment_distance (a[1], b[0], b[1]) < TOUCH_MM ||
+         bf_segment_distance (b[0], a[0], a[1]) < TOUCH_MM ||
+         bf_segment_distance (b[1], a[0], a[1]) < TOUCH_MM;
 }
 
 static gboolean fail (GError **error, const char *format, ...) G_GNUC_PRINTF (2, 3);
@@ -81,7 +64,7 @@ check_neighbours (const BfPart *part, GError **error)
       BfVec2 a = bf_part_point (part, i), b = bf_part_point (part, i + 1);
       BfVec2 c = bf_part_point (part, i + 2);
 
-      if (distance_to_edge (c, a, b) < TOUCH_MM || distance_to_edge (a, b, c) < TOUCH_MM)
+      if (bf_segment_distance (c, a, b) < TOUCH_MM || bf_segment_distance (a, b, c) < TOUCH_MM)
         /* Translators: %u count the outline's edges from 0. */
         return fail (error, _ ("base.outline: edges %u and %u lie on each other"), i, (i + 1) % n);
     }
