@@ -13,6 +13,7 @@ import traceback
 
 import pyatspi
 
+TRIES = 3
 PATIENCE_S = 40  # how long anything may take to show, on a slow machine and under a sanitizer
 
 
@@ -222,15 +223,16 @@ def main(tests):
     print(f'1..{len(tests)}', flush=True)
     for number, test in enumerate(tests, 1):
         name = test.__name__.replace('_', ' ')
-        trouble = attempt(test)
-        if trouble:
-            # On a busy machine a key or a click now and then comes to nothing. What fails twice, on
-            # a program started anew, is no accident; what failed once is told all the same.
-            for line in trouble.splitlines():
-                print(f'# {name}, first try: {line}', flush=True)
+        # On a busy machine a key or a click now and then comes to nothing. What fails every time, on
+        # a program started anew, is no accident; what failed once is told all the same.
+        for tried in range(1, TRIES + 1):
             trouble = attempt(test)
+            if trouble is None:
+                break
+            for line in trouble.splitlines():
+                print(f'# {name}, try {tried}: {line}', flush=True)
         failed = failed or trouble is not None
         print(f'{"not ok" if trouble else "ok"} {number} {name}', flush=True)
-        for line in (trouble or '').splitlines():
+        for line in (trouble or '').splitlines()[-3:]:
             print(f'# {line}', flush=True)
     sys.exit(1 if failed else 0)
