@@ -75,14 +75,9 @@ cut_rings (const BfFold *fold, gboolean with_reliefs)
 }
 
 static double
-sum_of (const GArray *stretches)
+sum_of (const GArray *runs)
 {
-  double sum = 0.0;
-
-  for (guint i = 0; i < stretches->len; i++)
-    sum += g_array_index (stretches, BfStretch, i).to_mm -
-           g_array_index (stretches, BfStretch, i).from_mm;
-  return sum;
+  return bf_runs_mm ((const BfRun *)(gpointer)runs->data, runs->len);
 }
 
 static BfRing *
@@ -135,7 +130,7 @@ slot_bend (const BfFold *fold, BfBendResult *bend, double metal_mm)
   g_autoptr (GPtrArray) rings = cut_rings (fold, TRUE);
   g_autoptr (GArray) free = bf_line_stretches (&line, rings, width / 2.0);
   BfSlotTool tool = bf_slot_tool (fold->part);
-  BfSlotTask task = { (const BfStretch *)(gpointer)free->data, free->len, 0.0, flap->bend.slot_mm,
+  BfSlotTask task = { (const BfRun *)(gpointer)free->data, free->len, 0.0, flap->bend.slot_mm,
                       flap->bend.bridge_mm };
   g_autoptr (GArray) planned = NULL;
 

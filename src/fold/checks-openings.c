@@ -47,17 +47,6 @@ near_rings (guint n)
   return rings;
 }
 
-static BfRing *
-zone_ring (const BfBendResult *bend)
-{
-  BfRing *ring = bf_ring_new ();
-
-  for (int i = 0; i < 4; i++)
-    bf_ring_add (ring, bend->zone[i], 0.0);
-  bf_ring_make_counter_clockwise (ring);
-  return ring;
-}
-
 static void
 open_survey (Survey *survey, BfFold *fold)
 {
@@ -76,7 +65,7 @@ open_survey (Survey *survey, BfFold *fold)
                        bf_fold_relief (fold, i)->ring);
   for (guint i = 0; i < fold->bends->len; i++)
     {
-      BfRing *zone = zone_ring (bf_fold_bend (fold, i));
+      BfRing *zone = bf_outline_zone_ring (bf_fold_bend (fold, i));
       g_ptr_array_add (survey->zones, zone);
       bf_near_ring_init (&g_array_index (survey->bends, BfNearRing, i), zone);
     }

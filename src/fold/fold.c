@@ -41,17 +41,6 @@ find_faces (BfFold *fold)
 
 /* ---- the blank ---------------------------------------------------------------------------- */
 
-static BfRing *
-zone_ring (const BfBendResult *bend)
-{
-  BfRing *ring = bf_ring_new ();
-
-  for (int i = 0; i < 4; i++)
-    bf_ring_add (ring, bend->zone[i], 0.0);
-  bf_ring_make_counter_clockwise (ring);
-  return ring;
-}
-
 /* The blank where it wants metal twice: whatever its pieces cover, each mended by itself. */
 static GPtrArray *
 unite_pieces (const BfFold *fold)
@@ -63,7 +52,7 @@ unite_pieces (const BfFold *fold)
       g_ptr_array_add (pieces, bf_ring_copy (bf_fold_face (fold, i)->outline));
   for (guint i = 0; i < fold->bends->len; i++)
     if (fold->layout->flaps[i].placed)
-      g_ptr_array_add (pieces, zone_ring (bf_fold_bend (fold, i)));
+      g_ptr_array_add (pieces, bf_outline_zone_ring (bf_fold_bend (fold, i)));
   return bf_overlay_unite (pieces);
 }
 

@@ -18,7 +18,7 @@ to_line (const BfLine *line, BfVec2 p)
 }
 
 static void
-take (BfStretch *taken, double u)
+take (BfRun *taken, double u)
 {
   taken->from_mm = MIN (taken->from_mm, u);
   taken->to_mm = MAX (taken->to_mm, u);
@@ -26,7 +26,7 @@ take (BfStretch *taken, double u)
 
 /* What of the edge a–b lies within clear of the line, added to taken. */
 static void
-take_edge (BfStretch *taken, BfVec2 a, BfVec2 b, double clear_mm)
+take_edge (BfRun *taken, BfVec2 a, BfVec2 b, double clear_mm)
 {
   const double limits[] = { -clear_mm, clear_mm };
 
@@ -52,10 +52,10 @@ is_far (const BfLine *line, const BfRing *ring, double clear_mm)
          middle.x > reach + bf_vec2_distance (line->from, line->to);
 }
 
-static BfStretch
+static BfRun
 taken_by (const BfLine *line, const BfRing *ring, double clear_mm)
 {
-  BfStretch taken = { INFINITY, -INFINITY };
+  BfRun taken = { INFINITY, -INFINITY };
   g_autoptr (GArray) points = NULL;
 
   if (is_far (line, ring, clear_mm))
@@ -71,7 +71,7 @@ taken_by (const BfLine *line, const BfRing *ring, double clear_mm)
 static int
 compare_from (gconstpointer a, gconstpointer b)
 {
-  double x = ((const BfStretch *)a)->from_mm, y = ((const BfStretch *)b)->from_mm;
+  double x = ((const BfRun *)a)->from_mm, y = ((const BfRun *)b)->from_mm;
 
   return (x > y) - (x < y);
 }
@@ -80,13 +80,13 @@ GArray *
 bf_line_stretches (const BfLine *line, const GPtrArray *rings, double clear_mm)
 {
   double end = 0.0, length = bf_vec2_distance (line->from, line->to);
-  GArray *whole = g_array_new (FALSE, FALSE, sizeof (BfStretch));
-  g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (BfStretch));
-  BfStretch past = { length, length };
+  GArray *whole = g_array_new (FALSE, FALSE, sizeof (BfRun));
+  g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (BfRun));
+  BfRun past = { length, length };
 
   for (guint i = 0; i < rings->len; i++)
     {
-      BfStretch one = taken_by (line, g_ptr_array_index (rings, i), clear_mm);
+      BfRun one = taken_by (line, g_ptr_array_index (rings, i), clear_mm);
 
       if (one.from_mm < length && one.to_mm > 0.0)
         g_array_append_val (taken, one);
@@ -95,11 +95,11 @@ bf_line_stretches (const BfLine *line, const GPtrArray *rings, double clear_mm)
   g_array_append_val (taken, past);
   for (guint i = 0; i < taken->len; i++)
     {
-      BfStretch gap = { end, g_array_index (taken, BfStretch, i).from_mm };
+      BfRun gap = { end, g_array_index (taken, BfRun, i).from_mm };
 
       if (gap.to_mm > gap.from_mm + BF_TOLERANCE_SIZE_MM)
         g_array_append_val (whole, gap);
-      end = MAX (end, g_array_index (taken, BfStretch, i).to_mm);
+      end = MAX (end, g_array_index (taken, BfRun, i).to_mm);
     }
   return whole;
 }

@@ -310,3 +310,14 @@ bf_outline_tidy (BfRing *ring)
   g_array_unref (old);
   ring->vertices = kept;
 }
+
+BfRing *
+bf_outline_zone_ring (const BfBendResult *bend)
+{
+  BfRing *ring = bf_ring_new ();
+
+  for (int i = 0; i < 4; i++)
+    bf_ring_add (ring, bend->zone[i], 0.0);
+  bf_ring_make_counter_clockwise (ring);
+  return ring;
+}

@@ -17,6 +17,9 @@ BfRing *bf_outline_face (const BfLayout *layout, int flap) G_GNUC_WARN_UNUSED_RE
  */
 void bf_outline_zone (const BfFlap *flap, BfVec2 zone[4]);
 
+/* A bend's zone as a ring, counter-clockwise. */
+BfRing *bf_outline_zone_ring (const BfBendResult *bend) G_GNUC_WARN_UNUSED_RESULT;
+
 /* The whole blank before reliefs, base and flaps in one walk round the outside. */
 BfRing *bf_outline_blank (const BfLayout *layout) G_GNUC_WARN_UNUSED_RESULT;
 

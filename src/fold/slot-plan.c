@@ -155,14 +155,20 @@ add_slot (Plan *plan, double least_mm)
   return TRUE;
 }
 
-static double
-metal_mm (const BfSlotTask *task)
+double
+bf_runs_mm (const BfRun *runs, guint n_runs)
 {
   double sum = 0.0;
 
-  for (guint i = 0; i < task->n_stretches; i++)
-    sum += stretch_mm (task, i);
+  for (guint i = 0; i < n_runs; i++)
+    sum += runs[i].to_mm - runs[i].from_mm;
   return sum;
+}
+
+static double
+metal_mm (const BfSlotTask *task)
+{
+  return bf_runs_mm (task->stretches, task->n_stretches);
 }
 
 /* ---- laying out --------------------------------------------------------------------------- */

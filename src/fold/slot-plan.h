@@ -32,15 +32,18 @@ double bf_slot_far_mm (const BfSlotTool *tool, double near_mm);
 double bf_slot_mean_mm (const BfSlotTool *tool, double near_mm);
 double bf_slot_near_mm (const BfSlotTool *tool, double mean_mm);
 
-/* A stretch of the bend line that is whole metal and may be slotted. */
+/* A run along a line, such as one of the bend line that is whole metal and may be slotted. */
 typedef struct
 {
   double from_mm, to_mm;
-} BfStretch;
+} BfRun;
+
+/* How long the runs are together. */
+double bf_runs_mm (const BfRun *runs, guint n_runs);
 
 typedef struct
 {
-  const BfStretch *stretches; /* in order along the line, apart */
+  const BfRun *stretches; /* in order along the line, apart */
   guint n_stretches;
   double keep_mm;   /* how much metal may be left along the line for the push aimed at */
   double slot_mm;   /* mean length asked for; NAN = to be planned */

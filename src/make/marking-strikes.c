@@ -25,7 +25,7 @@ find_strike (BfMarking *marking, BfDatum from, double marked_mm)
         return known;
     }
   strike.stretches = g_array_new (FALSE, FALSE, sizeof (BfMarkStretch));
-  strike.wipes = g_array_new (FALSE, FALSE, sizeof (BfStretch));
+  strike.wipes = g_array_new (FALSE, FALSE, sizeof (BfRun));
   g_array_append_val (marking->strikes, strike);
   return &g_array_index (marking->strikes, BfStrike, marking->strikes->len - 1);
 }
@@ -85,7 +85,7 @@ find_wipes (BfStrike *strike, double step_mm)
   for (guint i = 0; i < strike->stretches->len; i++)
     {
       const BfMarkStretch *line = &g_array_index (strike->stretches, BfMarkStretch, i);
-      BfStretch wipe = { end, line->from.marked_mm };
+      BfRun wipe = { end, line->from.marked_mm };
 
       if (i > 0 && wipe.to_mm - wipe.from_mm > step_mm / 2.0)
         g_array_append_val (strike->wipes, wipe);

@@ -49,7 +49,7 @@ typedef struct
   BfDatum from;
   double marked_mm;
   GArray *stretches; /* BfMarkStretch, in order along the strike */
-  GArray *wipes;     /* BfStretch: what to wipe away again between them */
+  GArray *wipes;     /* BfRun: what to wipe away again between them */
 } BfStrike;
 
 /* A line that is not square to the edges: it joins two points. */

@@ -166,7 +166,7 @@ draw_strike (const Drawing *drawing, const BfStrike *strike, gboolean now, gbool
   use_pen (drawing, BF_MARK_CUT, now);
   for (guint i = 0; !wiped && i < strike->wipes->len; i++)
     {
-      const BfStretch *wipe = &g_array_index (strike->wipes, BfStretch, i);
+      const BfRun *wipe = &g_array_index (strike->wipes, BfRun, i);
 
       line (drawing, strike_point (drawing, strike, wipe->from_mm),
             strike_point (drawing, strike, wipe->to_mm));
@@ -179,7 +179,7 @@ draw_wipes (const Drawing *drawing, const BfStrike *strike)
   use_dots (drawing);
   for (guint i = 0; i < strike->wipes->len; i++)
     {
-      const BfStretch *wipe = &g_array_index (strike->wipes, BfStretch, i);
+      const BfRun *wipe = &g_array_index (strike->wipes, BfRun, i);
 
       line (drawing, strike_point (drawing, strike, wipe->from_mm),
             strike_point (drawing, strike, wipe->to_mm));

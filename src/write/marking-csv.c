@@ -96,7 +96,7 @@ append_wipes (Table *table, guint step, const BfStrike *strike)
 
   for (guint i = 0; i < strike->wipes->len; i++)
     {
-      const BfStretch *wipe = &g_array_index (strike->wipes, BfStretch, i);
+      const BfRun *wipe = &g_array_index (strike->wipes, BfRun, i);
 
       append_row (table,
                   &(Row){ step,

@@ -46,7 +46,7 @@ static void
 test_by_hand (void)
 {
   BfSlotTool tool = tool_of (BF_CUTTING_TABLE, NAN, 1.5);
-  const BfStretch whole = { 0.0, 300.0 };
+  const BfRun whole = { 0.0, 300.0 };
   BfSlotTask task = { &whole, 1, 101.0, NAN, NAN };
   g_autoptr (GArray) two = bf_slot_plan (&tool, &task);
   g_autoptr (GArray) three = NULL;
@@ -67,7 +67,7 @@ static void
 test_none_needed (void)
 {
   BfSlotTool tool = tool_of (BF_CUTTING_DISC, 125.0, 1.5);
-  const BfStretch whole = { 0.0, 80.0 };
+  const BfRun whole = { 0.0, 80.0 };
   BfSlotTask task = { &whole, 1, 80.0, NAN, NAN };
   g_autoptr (GArray) slots = bf_slot_plan (&tool, &task);
 
@@ -78,7 +78,7 @@ static void
 test_snips_cut_none (void)
 {
   BfSlotTool tool = tool_of (BF_CUTTING_SNIPS, NAN, 1.0);
-  const BfStretch whole = { 0.0, 300.0 };
+  const BfRun whole = { 0.0, 300.0 };
   BfSlotTask task = { &whole, 1, 10.0, NAN, NAN };
   g_autoptr (GArray) slots = bf_slot_plan (&tool, &task);
 
@@ -91,7 +91,7 @@ static void
 test_given (void)
 {
   BfSlotTool tool = tool_of (BF_CUTTING_SERVICE, NAN, 1.5);
-  const BfStretch whole = { 10.0, 310.0 };
+  const BfRun whole = { 10.0, 310.0 };
   BfSlotTask task = { &whole, 1, 0.0, 50.0, 12.0 };
   g_autoptr (GArray) slots = bf_slot_plan (&tool, &task);
 
@@ -106,7 +106,7 @@ static void
 test_parted (void)
 {
   BfSlotTool tool = tool_of (BF_CUTTING_DISC, 125.0, 1.2);
-  const BfStretch parts[] = { { 0.0, 120.0 }, { 140.0, 300.0 } };
+  const BfRun parts[] = { { 0.0, 120.0 }, { 140.0, 300.0 } };
   BfSlotTask task = { parts, 2, 100.0, NAN, NAN };
   g_autoptr (GArray) slots = bf_slot_plan (&tool, &task);
 
@@ -172,7 +172,7 @@ test_all_sizes (void)
           double t = thicknesses[k];
           BfSlotTool tool =
               tool_of (isnan (discs[d]) ? BF_CUTTING_TABLE : BF_CUTTING_DISC, discs[d], t);
-          const BfStretch whole = { 0.0, length };
+          const BfRun whole = { 0.0, length };
           BfSlotTask task = { &whole, 1, bf_bend_width_mm (275.0, t, 100.0, 65.0), NAN, NAN };
           g_autoptr (GArray) slots = bf_slot_plan (&tool, &task);
 
@@ -188,7 +188,7 @@ static void
 test_cannot (void)
 {
   BfSlotTool tool = tool_of (BF_CUTTING_DISC, 125.0, 1.5);
-  const BfStretch whole = { 0.0, 200.0 };
+  const BfRun whole = { 0.0, 200.0 };
   BfSlotTask task = { &whole, 1, bf_bend_width_mm (275.0, 1.5, 7.5, 40.0), NAN, NAN };
   g_autoptr (GArray) slots = bf_slot_plan (&tool, &task);
 

@@ -59,7 +59,7 @@ test_wipes (void)
 
       for (guint k = 0; k < strike->wipes->len; k++)
         {
-          const BfStretch *wipe = &g_array_index (strike->wipes, BfStretch, k);
+          const BfRun *wipe = &g_array_index (strike->wipes, BfRun, k);
 
           for (guint j = 0; j < strike->stretches->len; j++)
             g_assert_true (stretch (strike, j)->to.marked_mm <= wipe->from_mm + NEAR ||
