@@ -4,6 +4,7 @@
 
 #include <math.h>
 
+#include "core/materials.h"
 #include "core/units.h"
 
 /* Weight of iron in oz/ft² by gauge number from 1 on: 15 U.S.C. § 206. Both steel gauges are these
@@ -76,9 +77,13 @@ static const Gauge gauges[] = {
   { "zinc", 1, (int)G_N_ELEMENTS (zinc_in), zinc_gauge_in },
 };
 
+/* An own metal has the gauges of the metal that it is like, whatever its id begins with. */
 static const Gauge *
-find_gauge (const char *material)
+find_gauge (const char *id)
 {
+  const BfMaterial *own = bf_material_in_table (id) == NULL ? bf_material_find (id) : NULL;
+  const char *material = own != NULL ? own->like : id;
+
   for (guint i = 0; material != NULL && i < G_N_ELEMENTS (gauges); i++)
     if (g_str_has_prefix (material, gauges[i].material))
       return &gauges[i];

@@ -6,6 +6,7 @@
 #include <json-glib/json-glib.h>
 
 #include "core-resources.h"
+#include "core/own-metals.h"
 
 #define MATERIALS_PATH "/org/benchfold/Benchfold/core/materials.json"
 
@@ -101,7 +102,7 @@ bf_materials (guint *n_materials)
 }
 
 const BfMaterial *
-bf_material_find (const char *id)
+bf_material_in_table (const char *id)
 {
   guint n_materials;
   const BfMaterial *materials = bf_materials (&n_materials);
@@ -109,5 +110,22 @@ bf_material_find (const char *id)
   for (guint i = 0; id != NULL && i < n_materials; i++)
     if (g_str_equal (materials[i].id, id))
       return &materials[i];
+  return NULL;
+}
+
+/* The disk is looked at only for a metal that the table does not have. */
+const BfMaterial *
+bf_material_find (const char *id)
+{
+  const BfMaterial *found = bf_material_in_table (id);
+  const BfMaterial *const *own;
+  guint n_own;
+
+  if (found != NULL || id == NULL)
+    return found;
+  own = bf_own_metals (&n_own);
+  for (guint i = 0; i < n_own; i++)
+    if (g_str_equal (own[i]->id, id))
+      return own[i];
   return NULL;
 }

@@ -16,10 +16,15 @@ typedef struct
   double tensile_mpa;
   double elastic_gpa;
   double least_radius; /* least inside radius as a multiple of thickness */
+  const char *like;    /* an own metal's: the metal of the table whose gauges count; else NULL */
 } BfMaterial;
 
-/* The material of that id, or NULL where it is not known. Owned by the library. */
+/* The material of that id, of the table or the person's own (core/own-metals.h), or NULL where it
+ * is not known. Owned by the library. */
 const BfMaterial *bf_material_find (const char *id);
 
-/* All materials, mild steel first. n_materials: (out). */
+/* The same, of the table alone. */
+const BfMaterial *bf_material_in_table (const char *id);
+
+/* All materials of the table, mild steel first. n_materials: (out). */
 const BfMaterial *bf_materials (guint *n_materials);

@@ -6,73 +6,10 @@
 #include <string.h>
 #include <glib/gstdio.h>
 
-#include <glib/gi18n.h>
+#include "core/read-file.h"
 
 /* Mode of a file that is not there yet; the umask takes its share. */
 #define NEW_FILE_MODE 0666
-
-/* The commonest causes in plain words: GIO's own would name the file again. */
-static const char *
-plain_words (const GError *cause)
-{
-  if (g_error_matches (cause, G_IO_ERROR, G_IO_ERROR_NOT_FOUND))
-    return _ ("there is no such file");
-  if (g_error_matches (cause, G_IO_ERROR, G_IO_ERROR_PERMISSION_DENIED))
-    return _ ("you are not allowed to read this file");
-  return cause->message;
-}
-
-static gboolean
-fail (GError **error, BfPartError code, GError *cause)
-{
-  g_set_error_literal (error, BF_PART_ERROR, (int)code,
-                       code == BF_PART_ERROR_READ ? plain_words (cause) : cause->message);
-  g_error_free (cause);
-  return FALSE;
-}
-
-/* A pipe or a device could give bytes without end, and a folder none. */
-static gboolean
-check_regular (GFile *file, GError **error)
-{
-  GError *cause = NULL;
-  g_autoptr (GFileInfo) info = g_file_query_info (file, G_FILE_ATTRIBUTE_STANDARD_TYPE,
-                                                  G_FILE_QUERY_INFO_NONE, NULL, &cause);
-
-  if (info == NULL)
-    return fail (error, BF_PART_ERROR_READ, cause);
-  if (g_file_info_get_file_type (info) == G_FILE_TYPE_REGULAR)
-    return TRUE;
-  g_set_error_literal (error, BF_PART_ERROR, BF_PART_ERROR_READ,
-                       g_file_info_get_file_type (info) == G_FILE_TYPE_DIRECTORY
-                           ? _ ("this is a folder, not a file")
-                           : _ ("this is not an ordinary file"));
-  return FALSE;
-}
-
-/* At most one byte more than is allowed, so that the reader can say that it is too much. */
-static GBytes *
-read_bytes (GFile *file, GError **error)
-{
-  GError *cause = NULL;
-  g_autoptr (GFileInputStream) stream = g_file_read (file, NULL, &cause);
-  g_autofree char *buffer = NULL;
-  gsize size = 0;
-
-  if (stream == NULL)
-    {
-      fail (error, BF_PART_ERROR_READ, cause);
-      return NULL;
-    }
-  buffer = g_malloc (BF_PART_FILE_MAX_BYTES + 1);
-  if (!g_input_stream_read_all (G_INPUT_STREAM (stream), buffer, BF_PART_FILE_MAX_BYTES + 1, &size,
-                                NULL, &cause))
-    {
-      fail (error, BF_PART_ERROR_READ, cause);
-      return NULL;
-    }
-  return g_bytes_new (buffer, size);
-}
 
 BfPart *
 bf_part_load (GFile *file, GError **error)
@@ -83,9 +20,7 @@ bf_part_load (GFile *file, GError **error)
 
   g_return_val_if_fail (G_IS_FILE (file), NULL);
 
-  if (!check_regular (file, error))
-    return NULL;
-  bytes = read_bytes (file, error);
+  bytes = bf_read_file (file, BF_PART_FILE_MAX_BYTES, error);
   if (bytes == NULL)
     return NULL;
   text = g_bytes_get_data (bytes, &size);
@@ -127,7 +62,7 @@ gboolean
 bf_part_save (const BfPart *part, GFile *file, GError **error)
 {
   g_autofree char *text = NULL;
-  GError *cause = NULL;
+  g_autoptr (GError) cause = NULL;
   gboolean saved;
 
   g_return_val_if_fail (part != NULL && G_IS_FILE (file), FALSE);
@@ -138,5 +73,7 @@ bf_part_save (const BfPart *part, GFile *file, GError **error)
   else
     saved = g_file_replace_contents (file, text, strlen (text), NULL, FALSE, G_FILE_CREATE_NONE,
                                      NULL, NULL, &cause);
-  return saved || fail (error, BF_PART_ERROR_WRITE, cause);
+  if (!saved)
+    g_set_error_literal (error, BF_PART_ERROR, BF_PART_ERROR_WRITE, cause->message);
+  return saved;
 }

@@ -6,8 +6,8 @@
 
 #include "core/names.h"
 
-/* Takes members out of a part file's objects and says what is wrong by the member's path. For
- * src/core/part-read*.c only.
+/* Takes members out of a file's objects and says what is wrong by the member's path. For the
+ * readers of part files and of the person's own files, in src/core only.
  *
  * The first fault sticks: from then on every function gives back what it was told to give for a
  * member left out, so that a caller reads on and asks once, at the end. */

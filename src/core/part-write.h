@@ -6,7 +6,7 @@
 
 #include "core/part.h"
 
-/* The pieces that bf_part_to_text() is made of. For src/core/part-*.c only.
+/* The pieces that bf_part_to_text() is made of. For src/core only.
  *
  * Each object is written anew, known members first and in their usual order; then come the
  * members of the object that was read, as far as the format does not know them. */

@@ -7,6 +7,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/own-metals.h"
 #include "core/part-file.h"
 #include "write/demo.h"
 #include "write/output-file.h"
@@ -139,6 +140,20 @@ write_outputs (const BfCommand *command, BfPart *part, GError **error)
          (report == NULL || print_report (report, error));
 }
 
+/* A part may name a metal of the person's own whose file is broken: it is folded without, and this
+ * says why. Files of metals are looked at only where the table has none of that name. */
+static void
+tell_metal_faults (const BfPart *part)
+{
+  const char *const *faults;
+
+  if (part->metal.material == NULL || bf_material_find (part->metal.material) != NULL)
+    return;
+  faults = bf_own_metal_faults ();
+  for (guint i = 0; faults[i] != NULL; i++)
+    print_error (NULL, faults[i]);
+}
+
 static int
 run_outputs (const BfCommand *command)
 {
@@ -151,6 +166,7 @@ run_outputs (const BfCommand *command)
       print_error (path, error->message);
       return BF_EXIT_BAD_INPUT;
     }
+  tell_metal_faults (part);
   return write_outputs (command, part, &error) ? BF_EXIT_DONE : bf_command_refuse (error);
 }
 

@@ -8,15 +8,15 @@
 /* The figures a second time: a slip of the keyboard in the table would show up here. Sources stand
  * in the table. */
 static const BfMaterial expected[] = {
-  { "mild-steel", "mild steel", 7850, 210, 340, 210, 0.5 },
-  { "galvanized-steel", "galvanized steel", 7850, 270, 380, 210, 1 },
-  { "stainless-304", "stainless steel 304", 7900, 285, 640, 200, 0.5 },
-  { "aluminium-3003-h14", "aluminium 3003-H14", 2730, 145, 152, 68.9, 1 },
-  { "aluminium-5052-h32", "aluminium 5052-H32", 2680, 193, 228, 70.3, 1 },
-  { "aluminium-6061-t6", "aluminium 6061-T6", 2700, 276, 310, 68.9, 1.5 },
-  { "copper-half-hard", "half-hard copper", 8900, 176, 263, 117, 0.5 },
-  { "brass-half-hard", "half-hard brass", 8530, 350, 430, 110, 0.5 },
-  { "zinc", "zinc", 7200, 100, 150, 80, 1 },
+  { "mild-steel", "mild steel", 7850, 210, 340, 210, 0.5, NULL },
+  { "galvanized-steel", "galvanized steel", 7850, 270, 380, 210, 1, NULL },
+  { "stainless-304", "stainless steel 304", 7900, 285, 640, 200, 0.5, NULL },
+  { "aluminium-3003-h14", "aluminium 3003-H14", 2730, 145, 152, 68.9, 1, NULL },
+  { "aluminium-5052-h32", "aluminium 5052-H32", 2680, 193, 228, 70.3, 1, NULL },
+  { "aluminium-6061-t6", "aluminium 6061-T6", 2700, 276, 310, 68.9, 1.5, NULL },
+  { "copper-half-hard", "half-hard copper", 8900, 176, 263, 117, 0.5, NULL },
+  { "brass-half-hard", "half-hard brass", 8530, 350, 430, 110, 0.5, NULL },
+  { "zinc", "zinc", 7200, 100, 150, 80, 1, NULL },
 };
 
 static void
