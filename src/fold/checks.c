@@ -12,6 +12,7 @@
 #include "fold/checks-corners.h"
 #include "fold/checks-openings.h"
 #include "fold/checks-part.h"
+#include "fold/checks-reach.h"
 #include "fold/checks-reliefs.h"
 #include "fold/checks-unbuilt.h"
 #include "fold/fix-find.h"
@@ -289,6 +290,7 @@ bf_checks_find (BfFold *fold)
   bf_checks_find_corners (fold);
   bf_checks_find_reliefs (fold);
   bf_checks_find_collisions (fold);
+  bf_checks_find_reach (fold);
   bf_checks_find_bends (fold);
   bf_checks_find_openings (fold);
   bf_checks_find_part (fold);

@@ -4,6 +4,7 @@
 
 #include "core/materials.h"
 #include "core/part-file.h"
+#include "fold/bend-order.h"
 #include "fold/bends.h"
 #include "fold/checks.h"
 #include "fold/fold-shape.h"
@@ -226,6 +227,7 @@ bf_fold (BfPart *part)
   bf_bends_slot (fold);
   make_blank (fold);
   bf_seams_find (fold->layout, fold->seams);
+  fold->order = bf_bend_order (fold);
   bf_checks_find (fold);
   return fold;
 }
@@ -246,6 +248,7 @@ bf_fold_unref (BfFold *fold)
   g_clear_pointer (&fold->blank.rings, g_ptr_array_unref);
   g_array_unref (fold->checks);
   g_array_unref (fold->seams);
+  g_clear_pointer (&fold->order, g_array_unref);
   g_array_unref (fold->openings);
   g_array_unref (fold->reliefs);
   g_array_unref (fold->bends);

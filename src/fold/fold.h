@@ -167,6 +167,7 @@ typedef struct
   GArray *reliefs;  /* BfRelief */
   GArray *openings; /* BfOpeningResult */
   GArray *seams;    /* BfSeam */
+  GArray *order;    /* BfBendStep: the bends in the order to make them (fold/bend-order.h) */
   GArray *checks;   /* BfCheck: must fix first, then look at, then good to know */
   BfBlank blank;
   BfFormed formed;

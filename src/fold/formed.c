@@ -61,6 +61,16 @@ flap_sector (const BfFlap *flap, guint face, const BfPose *parent, BfTurned turn
 void
 bf_formed_build (const BfLayout *layout, double fraction, BfFormed *formed)
 {
+  g_autofree double *fractions = g_new (double, layout->n_flaps);
+
+  for (guint i = 0; i < layout->n_flaps; i++)
+    fractions[i] = fraction;
+  bf_formed_build_each (layout, fractions, formed);
+}
+
+void
+bf_formed_build_each (const BfLayout *layout, const double *fractions, BfFormed *formed)
+{
   g_autofree BfPose *poses = g_new0 (BfPose, layout->n_flaps);
   BfSolid solid = base_slab ();
 
@@ -71,7 +81,7 @@ bf_formed_build (const BfLayout *layout, double fraction, BfFormed *formed)
       guint i = layout->order[k];
       const BfFlap *flap = &layout->flaps[i];
       const BfPose *parent = flap->parent >= 0 ? &poses[flap->parent] : &bf_base_pose;
-      BfTurned turn = turned (layout, flap, CLAMP (fraction, 0.0, 1.0));
+      BfTurned turn = turned (layout, flap, CLAMP (fractions[i], 0.0, 1.0));
 
       if (!flap->placed)
         continue;

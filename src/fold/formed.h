@@ -8,5 +8,8 @@
  * neither box nor volume. formed: (out). */
 void bf_formed_build (const BfLayout *layout, double fraction, BfFormed *formed);
 
+/* The same with a fraction for each flap's bend, by its index. */
+void bf_formed_build_each (const BfLayout *layout, const double *fractions, BfFormed *formed);
+
 /* Box and volume of the formed part; faces are the fold's, for their areas. */
 void bf_formed_measure (const BfLayout *layout, const GArray *faces, BfFormed *formed);

@@ -1,0 +1,28 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/bend-reach.h"
+
+/* In what order to make the bends, so that each can still be clamped and swung when its turn comes.
+ *
+ * Found from the end: of the finished part, one bend that could have been the last is opened again,
+ * then the next, until the metal lies flat. Fewer bends are never more in the way, so that whatever
+ * order there is, this finds one. Of those that could be last, walls are opened before what hangs
+ * on them, and walls that face each other one after the other, short ones first: hems and lips are
+ * made first, and a bar cut short for the last two walls fits between the others. */
+
+typedef struct
+{
+  guint bend;    /* index in fold->bends */
+  BfReach reach; /* with all before it made; fault is free, but where no order does it */
+} BfBendStep;
+
+/* Needs the fold's faces, bends and layout. Returns: (transfer full) (element-type BfBendStep). */
+GArray *bf_bend_order (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
+
+static inline const BfBendStep *
+bf_fold_bend_step (const BfFold *fold, guint i)
+{
+  return &g_array_index (fold->order, BfBendStep, i);
+}
