@@ -28,6 +28,9 @@ typedef struct
   gboolean *traced;    /* by point: the edge that leaves it has been traced */
 } Brush;
 
+/* Across a band no wider than this no gradient is seen, and one tone is painted far faster. */
+#define FINEST_PX 2.0
+
 /* Corners of two pieces this near are one. */
 #define SAME_PLACE_MM 1e-4
 
@@ -233,17 +236,22 @@ stroke_run (const Brush *brush, const Stroke *stroke)
   cairo_stroke (brush->cr);
 }
 
+/* A number of pixels, in cr's units. */
+static double
+pixels (const Brush *brush, double n)
+{
+  double x = n, y = 0.0;
+
+  cairo_device_to_user_distance (brush->cr, &x, &y);
+  return hypot (x, y);
+}
+
 /* As wide as a line, or a pixel and a half where no lines are drawn: at that width what is left of
  * a hairline is less than can be seen. */
 static double
 seam_width (const Brush *brush)
 {
-  double x = 1.5, y = 0.0;
-
-  if (brush->style->line_width > 0.0)
-    return brush->style->line_width;
-  cairo_device_to_user_distance (brush->cr, &x, &y);
-  return hypot (x, y);
+  return brush->style->line_width > 0.0 ? brush->style->line_width : pixels (brush, 1.5);
 }
 
 /* Goes over in the run's own tone what would else show as a hairline: where it runs into another
@@ -273,7 +281,8 @@ static void
 paint_run (const Brush *brush, const BfFrame *eye, gboolean whole)
 {
   guint first = g_array_index (brush->stack->order, guint, brush->run.first);
-  cairo_pattern_t *pattern = bf_formed_surface_pattern (brush->stack, first, brush->style, eye);
+  cairo_pattern_t *pattern =
+      bf_formed_surface_pattern (brush->stack, first, brush->style, eye, pixels (brush, FINEST_PX));
 
   cairo_set_source (brush->cr, pattern);
   fill_run (brush);

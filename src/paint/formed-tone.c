@@ -160,12 +160,28 @@ add_colour_stop (cairo_pattern_t *pattern, double offset, BfFormedColour colour)
   cairo_pattern_add_color_stop_rgb (pattern, offset, colour.red, colour.green, colour.blue);
 }
 
+/* The tone of the whole of what is seen of a band, in one. */
+static BfFormedColour
+mean_tone (const BfFormedPolygon *polygon,
+           const BfFormedStop *stops,
+           guint n_stops,
+           const BfFormedStyle *style,
+           const BfFrame *eye)
+{
+  BfFormedColour mean = tone_at_stop (polygon, &stops[0], style, eye);
+
+  for (guint i = 1; i < n_stops; i++)
+    mean = mixed (mean, tone_at_stop (polygon, &stops[i], style, eye), 1.0 / (i + 1));
+  return mean;
+}
+
 /* A gradient square to the band's axis as the picture shows it. */
 static cairo_pattern_t *
 gradient (const BfFormedScene *scene,
           const BfFormedPolygon *polygon,
           const BfFormedStyle *style,
-          const BfFrame *eye)
+          const BfFrame *eye,
+          double finest)
 {
   const BfFormedBand *band = bf_formed_band (scene, (guint)polygon->band);
   BfFormedSpan seen = stops_seen (scene, band, eye);
@@ -179,8 +195,8 @@ gradient (const BfFormedScene *scene,
     return solid (bf_formed_tone (style, polygon->side, in_picture (eye, polygon->normal), 0.0));
   from = way_across (&stops[0], eye, across, style->scale);
   to = way_across (&stops[seen.size - 1], eye, across, style->scale);
-  if (fabs (to - from) < 1e-6)
-    return solid (tone_at_stop (polygon, &stops[0], style, eye));
+  if (fabs (to - from) < fmax (finest, 1e-6))
+    return solid (mean_tone (polygon, stops, seen.size, style, eye));
 
   pattern =
       cairo_pattern_create_linear (across.x * from, across.y * from, across.x * to, across.y * to);
@@ -198,13 +214,14 @@ cairo_pattern_t *
 bf_formed_surface_pattern (const BfFormedStack *stack,
                            guint piece,
                            const BfFormedStyle *style,
-                           const BfFrame *eye)
+                           const BfFrame *eye,
+                           double finest)
 {
   const BfFormedPolygon *polygon =
       bf_formed_polygon (stack->scene, bf_formed_piece (stack, piece)->polygon);
 
   if (polygon->band >= 0)
-    return gradient (stack->scene, polygon, style, eye);
+    return gradient (stack->scene, polygon, style, eye, finest);
   return solid (bf_formed_tone (style, polygon->side, in_picture (eye, polygon->normal),
                                 tint_at (polygon, style, 1.0)));
 }

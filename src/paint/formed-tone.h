@@ -20,9 +20,10 @@ bf_formed_tone (const BfFormedStyle *style, BfFormedSide side, BfVec3 normal, do
 /* A colour between that of the metal and that of its lines, for lines to be seen less. */
 BfFormedColour bf_formed_line_colour (const BfFormedStyle *style, double strength);
 
-/* The source to fill a surface with: one tone for a flat, a gradient across a band.
- * Returns: (transfer full). */
+/* The source to fill a surface with: one tone for a flat, a gradient across a band; where the band
+ * is seen no wider than finest (in cr's units), its mean tone. Returns: (transfer full). */
 cairo_pattern_t *bf_formed_surface_pattern (const BfFormedStack *stack,
                                             guint piece,
                                             const BfFormedStyle *style,
-                                            const BfFrame *eye) G_GNUC_WARN_UNUSED_RESULT;
+                                            const BfFrame *eye,
+                                            double finest) G_GNUC_WARN_UNUSED_RESULT;
