@@ -3,7 +3,7 @@
 #include "paint/formed-build.h"
 
 /* Chords of a cut's arcs in a bend stray no further than this. */
-#define SAGITTA_MM 0.02
+#define SAGITTA_MM 0.05
 
 /* A point this near a strip's line lies on it. */
 #define ON_LINE_MM 1e-5

@@ -2,8 +2,11 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/formed-build.h"
 
-/* Ten strips a square bend. */
-#define STRIP_RAD (G_PI / 20.0)
+/* Strips lie so near the true round, but none turns by more than a quarter of a square bend, or
+ * needs to turn by less than a tenth. */
+#define STRIP_SAGITTA_MM 0.05
+#define STRIP_MOST_RAD (G_PI / 8.0)
+#define STRIP_LEAST_RAD (G_PI / 20.0)
 
 /* A bend that turns by less is drawn as the flat that it nearly is. */
 #define FLAT_RAD 1e-6
@@ -204,12 +207,21 @@ find_mouth (const BfFormedBuild *build, guint solid, gboolean tip)
   g_return_val_if_reached (NULL);
 }
 
+static guint
+count_strips (const BfFormedBuild *build, const BfSolid *sector)
+{
+  double outer = fmax (sector->radius_mm + build->thickness_mm, STRIP_SAGITTA_MM);
+  double strip = 2.0 * acos (1.0 - STRIP_SAGITTA_MM / outer);
+
+  strip = CLAMP (strip, STRIP_LEAST_RAD, STRIP_MOST_RAD);
+  return (guint)fmax (ceil (drawn_angle (sector) / strip - 1e-9), 1.0);
+}
+
 void
 bf_formed_build_sector (BfFormedBuild *build, const BfSolid *sector, guint solid)
 {
   BfFormedBend bend = { build, sector, find_mouth (build, solid, FALSE),
-                        find_mouth (build, solid, TRUE),
-                        (guint)fmax (ceil (drawn_angle (sector) / STRIP_RAD - 1e-9), 1.0) };
+                        find_mouth (build, solid, TRUE), count_strips (build, sector) };
 
   int bands[2];
 
