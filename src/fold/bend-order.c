@@ -3,6 +3,8 @@
 #include "fold/bend-order.h"
 
 #include "core/tolerance.h"
+#include "fold/formed.h"
+#include "fold/layout.h"
 
 /* A bend turned this far is a hem. */
 #define HEM_RAD (G_PI - 1e-6)
@@ -135,4 +137,14 @@ bf_bend_order (const BfFold *fold)
       g_array_prepend_val (order, step);
     }
   return order;
+}
+
+void
+bf_fold_formed_after (const BfFold *fold, guint n_made, BfFormed *formed)
+{
+  g_autofree double *fractions = g_new0 (double, fold->bends->len + 1);
+
+  for (guint i = 0; i < MIN (n_made, fold->order->len); i++)
+    fractions[bf_fold_bend_step (fold, i)->bend] = 1.0;
+  bf_formed_build_each (fold->layout, fractions, formed);
 }

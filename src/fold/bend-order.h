@@ -21,6 +21,10 @@ typedef struct
 /* Needs the fold's faces, bends and layout. Returns: (transfer full) (element-type BfBendStep). */
 GArray *bf_bend_order (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
 
+/* The metal when the first n_made bends of the order are made and the rest lies flat; neither box
+ * nor volume is worked out. formed: (out), clear with bf_formed_clear(). */
+void bf_fold_formed_after (const BfFold *fold, guint n_made, BfFormed *formed);
+
 static inline const BfBendStep *
 bf_fold_bend_step (const BfFold *fold, guint i)
 {

@@ -1,0 +1,127 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include <glib/gi18n.h>
+
+#include "core/units.h"
+#include "fold/bend-force.h"
+#include "fold/bend-order.h"
+#include "make/work-private.h"
+
+#define NEWTONS_PER_KG 9.80665
+#define KG_PER_LB 0.45359237 /* exact: international yard and pound, 1959 */
+
+/* Angles nearer to each other are one, in degrees. */
+#define ALIKE_DEG 0.05
+#define SQUARE_DEG 90.0
+#define HEM_DEG 180.0
+
+static char *
+what_words (const BfBendResult *bend)
+{
+  double deg = bf_rad_to_deg (bend->angle_rad);
+  gboolean up = bend->turn == BF_TURN_UP;
+  g_autofree char *angle = bf_format_angle (deg);
+
+  if (fabs (deg - HEM_DEG) < ALIKE_DEG)
+    /* Translators: the flange's name */
+    return g_strdup_printf (up ? _ ("%s: fold it over upward, flat on the metal.")
+                               : _ ("%s: fold it over downward, flat on the metal."),
+                            bend->flange);
+  if (fabs (deg - SQUARE_DEG) < ALIKE_DEG)
+    /* Translators: the flange's name */
+    return g_strdup_printf (up ? _ ("%s: bend it up, square.") : _ ("%s: bend it down, square."),
+                            bend->flange);
+  if (deg < SQUARE_DEG)
+    /* Translators: the flange's name, and the angle turned */
+    return g_strdup_printf (up ? _ ("%s: bend it up by %s, so that it leans out.")
+                               : _ ("%s: bend it down by %s, so that it leans out."),
+                            bend->flange, angle);
+  /* Translators: the flange's name, and the angle turned */
+  return g_strdup_printf (up ? _ ("%s: bend it up by %s, past square, so that it leans in.")
+                             : _ ("%s: bend it down by %s, past square, so that it leans in."),
+                          bend->flange, angle);
+}
+
+static char *
+hold_words (const BfFold *fold, const BfBendStep *step)
+{
+  const BfBendResult *bend = bf_fold_bend (fold, step->bend);
+  int parent = bf_fold_face (fold, bend->face)->parent;
+  const char *other = parent > 0 ? bf_fold_face (fold, (guint)parent)->id : _ ("the base");
+
+  if (bend->way == BF_BEND_WAY_SLOTS)
+    return g_strdup (_ ("Push it over by hand, along the slots."));
+  if (bend->way == BF_BEND_WAY_SCORE)
+    return g_strdup (_ ("Fold it along the groove, by hand."));
+  if (step->reach.held == BF_HELD_FLANGE)
+    /* Translators: the flange's name */
+    return g_strdup_printf (bend->way == BF_BEND_WAY_BRAKE
+                                ? _ ("Clamp %s itself in the brake; the rest swings.")
+                                : _ ("Clamp %s itself under the bar; the rest swings."),
+                            bend->flange);
+  /* Translators: the name of a flange, or "the base" */
+  return g_strdup_printf (bend->way == BF_BEND_WAY_BRAKE ? _ ("Clamp %s in the brake.")
+                                                         : _ ("Clamp %s under the bar."),
+                          other);
+}
+
+/* In words first, then as a weight that a person can imagine. */
+static char *
+push_words (const BfFold *fold, const BfBendResult *bend)
+{
+  double share = bend->force_n / bend->limit_n, kg = bend->force_n / NEWTONS_PER_KG;
+  const char *words = share <= BF_FORCE_AIM       ? _ ("easy")
+                      : share <= BF_FORCE_LOOK_AT ? _ ("firm")
+                      : share <= 1.0              ? _ ("hard")
+                                                  : _ ("too hard");
+
+  if (fold->part->units == BF_UNITS_IN)
+    /* Translators: a word for a push, "easy", and the push as a weight in pounds */
+    return g_strdup_printf (_ ("%s, %.0f lb"), words, kg / KG_PER_LB);
+  /* Translators: a word for a push, "easy", and the push as a weight in kilograms */
+  return g_strdup_printf (_ ("%s, %.0f kg"), words, kg);
+}
+
+static void
+add_numbers (const BfWork *work, BfWorkStep *step, const BfBendResult *bend)
+{
+  double deg = bf_rad_to_deg (bend->angle_rad);
+
+  bf_work_add_number (step, _ ("turned"), bf_format_angle (deg));
+  if (fabs (deg - SQUARE_DEG) > ALIKE_DEG && fabs (deg - HEM_DEG) > ALIKE_DEG)
+    bf_work_add_number (step, _ ("opening"), bf_format_angle (HEM_DEG - deg));
+  if (!isnan (bend->overbend_rad) && fabs (deg - HEM_DEG) > ALIKE_DEG)
+    bf_work_add_number (step, _ ("go past by"),
+                        bf_format_angle (bf_rad_to_deg (bend->overbend_rad)));
+  bf_work_add_length (work, step, _ ("inside radius"), bend->inside_radius_mm);
+  if (!isnan (bend->force_n))
+    bf_work_add_number (step, _ ("push"), push_words (work->fold, bend));
+}
+
+static const char *
+caution_of (const BfBendResult *bend)
+{
+  if (bend->way == BF_BEND_WAY_SLOTS || bend->way == BF_BEND_WAY_SCORE)
+    return _ ("Bend this line once: bent back, it breaks.");
+  if (bf_rad_to_deg (bend->angle_rad) > HEM_DEG - ALIKE_DEG)
+    return _ ("Take the bar out at about 135°, and hammer it down over scrap: fingers off.");
+  return _ ("Fingers off the closing side.");
+}
+
+void
+bf_work_add_bend (BfWork *work)
+{
+  for (guint i = 0; i < work->fold->order->len; i++)
+    {
+      const BfBendStep *turn = bf_fold_bend_step (work->fold, i);
+      const BfBendResult *bend = bf_fold_bend (work->fold, turn->bend);
+      g_autofree char *what = what_words (bend);
+      g_autofree char *hold = hold_words (work->fold, turn);
+      BfWorkStep *step = bf_work_add (work, BF_STAGE_BEND, g_strconcat (what, " ", hold, NULL));
+
+      add_numbers (work, step, bend);
+      step->caution = caution_of (bend);
+      step->shows = BF_SHOWS_BEND;
+      step->at = (int)i;
+    }
+}

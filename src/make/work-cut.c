@@ -1,0 +1,167 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include <glib/gi18n.h>
+
+#include "core/defaults.h"
+#include "core/units.h"
+#include "make/work-private.h"
+
+/* Toward which side of the blank, as it lies with its marking side up. */
+static const char *
+side_words (BfVec2 waste)
+{
+  if (fabs (waste.x) > fabs (waste.y))
+    return waste.x > 0.0 ? _ ("at the right") : _ ("at the left");
+  return waste.y > 0.0 ? _ ("above") : _ ("below");
+}
+
+static double
+total_mm (const GArray *cuts)
+{
+  double sum = 0.0;
+
+  for (guint i = 0; i < cuts->len; i++)
+    sum += bf_cut (cuts, i)->length_mm;
+  return sum;
+}
+
+/* ---- in general --------------------------------------------------------------------------- */
+
+static void
+add_guide (BfWork *work, double offset_mm)
+{
+  BfWorkStep *step;
+
+  if (offset_mm > 0.0)
+    {
+      g_autofree char *offset = bf_format_length (offset_mm, work->fold->part->units);
+
+      step =
+          bf_work_add (work, BF_STAGE_CUT,
+                       /* Translators: a length with its unit */
+                       g_strdup_printf (_ ("Clamp a guide on the blank's side, %s from the line. "
+                                           "Short cuts first, long ones last."),
+                                        offset));
+    }
+  else
+    step =
+        bf_work_add (work, BF_STAGE_CUT,
+                     g_strdup (_ ("Clamp a guide on the line, on the blank's side: the disc just "
+                                  "touches it. Short cuts first, long ones last.")));
+  bf_work_add_number (step, _ ("straight cuts"), g_strdup_printf ("%u", work->cuts->len));
+  bf_work_add_length (work, step, _ ("together"), total_mm (work->cuts));
+  bf_work_add_length (work, step, _ ("kerf"), bf_part_kerf_mm (work->fold->part));
+  step->caution = _ ("Guard on, both hands, a disc rated for the machine's speed, never one that "
+                     "was dropped. Stand out of its line.");
+  step->shows = BF_SHOWS_CUT;
+}
+
+static void
+add_plunge (BfWork *work)
+{
+  const BfPart *part = work->fold->part;
+  double lag = bf_cut_lag_mm (bf_part_disc_diameter_mm (part), part->metal.thickness_mm);
+  g_autofree char *behind = isnan (lag) ? NULL : bf_format_length (lag, part->units);
+  BfWorkStep *step;
+
+  if (behind == NULL)
+    return;
+  step = bf_work_add (
+      work, BF_STAGE_CUT,
+      /* Translators: a length with its unit */
+      g_strdup_printf (_ ("Plunge deep, stop at the middle of the corner hole, and look at the "
+                          "back: the cut ends %s sooner there. Finish it with a file."),
+                       behind));
+  bf_work_add_length (work, step, _ ("plunge"), part->metal.thickness_mm + BF_PLUNGE_BEYOND_MM);
+  bf_work_add_length (work, step, _ ("shorter behind"), lag);
+  step->caution =
+      _ ("No side load on the disc. Hold up both halves, so that the cut does not close "
+         "on it.");
+  step->shows = BF_SHOWS_CUT;
+}
+
+static void
+add_snips (BfWork *work)
+{
+  BfWorkStep *step = bf_work_add (
+      work, BF_STAGE_CUT,
+      g_strdup (_ ("Cut with snips from the edge to the corner holes. Short cuts first, long ones "
+                   "last; let the waste curl up.")));
+
+  bf_work_add_number (step, _ ("straight cuts"), g_strdup_printf ("%u", work->cuts->len));
+  bf_work_add_length (work, step, _ ("together"), total_mm (work->cuts));
+  step->caution = _ ("Fresh edges and curled waste cut: wear gloves.");
+  step->shows = BF_SHOWS_CUT;
+}
+
+/* ---- one by one --------------------------------------------------------------------------- */
+
+static void
+add_one (BfWork *work, guint i, double offset_mm)
+{
+  const BfCut *cut = bf_cut (work->cuts, i);
+  g_autofree char *length = bf_format_length (cut->length_mm, work->fold->part->units);
+  BfWorkStep *step = bf_work_add (
+      work, BF_STAGE_CUT,
+      /* Translators: which cut of how many, its length, and where the waste is: "at the left" */
+      g_strdup_printf (_ ("Cut %u of %u: %s long. The waste is %s."), i + 1, work->cuts->len,
+                       length, side_words (cut->waste)));
+
+  bf_work_add_number (step, _ ("ends in holes"),
+                      g_strdup_printf ("%d", (cut->from_hole ? 1 : 0) + (cut->to_hole ? 1 : 0)));
+  if (offset_mm > 0.0)
+    bf_work_add_length (work, step, _ ("guide"), offset_mm);
+  step->shows = BF_SHOWS_CUT;
+  step->at = (int)i;
+  step->detail = TRUE;
+}
+
+static void
+add_slots (BfWork *work, const BfBendResult *bend)
+{
+  const BfBendSlot *slot;
+  BfWorkStep *step;
+
+  if (bend->slots->len == 0)
+    return;
+  slot = bf_bend_slot (bend, 0);
+  step = bf_work_add (
+      work, BF_STAGE_CUT,
+      /* Translators: how many slots, and the flange's name */
+      g_strdup_printf (ngettext ("Cut %u slot along the bend line of %s.",
+                                 "Cut %u slots along the bend line of %s.", bend->slots->len),
+                       bend->slots->len, bend->flange));
+  bf_work_add_length (work, step, _ ("on this face"), slot->near_mm);
+  bf_work_add_length (work, step, _ ("on the other"), slot->far_mm);
+  bf_work_add_length (work, step, _ ("slot's width"), slot->width_mm);
+  bf_work_add_number (step, _ ("metal left"), g_strdup_printf ("%.0f %%", 100.0 * bend->kept));
+  step->caution = _ ("A slotted line has lost strength: no load hangs on it.");
+}
+
+void
+bf_work_add_cut (BfWork *work, double guide_offset_mm)
+{
+  BfCuttingWay by = work->fold->part->cutting.by;
+  BfWorkStep *step;
+
+  if (by == BF_CUTTING_DISC)
+    {
+      add_guide (work, guide_offset_mm);
+      add_plunge (work);
+    }
+  else if (by == BF_CUTTING_SNIPS)
+    add_snips (work);
+  else
+    {
+      step = bf_work_add (work, BF_STAGE_CUT,
+                          g_strdup (_ ("Have the blank cut from the pattern file, holes before the "
+                                       "outline.")));
+      bf_work_add_length (work, step, _ ("cut in all"), work->fold->blank.cut_length_mm);
+    }
+  for (guint i = 0; i < work->cuts->len && bf_work_is_by_hand (work); i++)
+    add_one (work, i, guide_offset_mm);
+  for (guint i = 0; i < work->fold->bends->len && bf_work_is_by_hand (work); i++)
+    add_slots (work, bf_fold_bend (work->fold, i));
+  step = bf_work_add (work, BF_STAGE_CUT, g_strdup (_ ("Take the burr off every edge and hole.")));
+  step->caution = _ ("Deburr before you bend: hands go along these edges.");
+}

@@ -1,0 +1,69 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include <glib/gi18n.h>
+
+#include "core/units.h"
+#include "make/sizes.h"
+#include "make/work-private.h"
+
+static char *
+expected_text (const BfWork *work, const BfMainSize *size)
+{
+  BfUnits units = work->fold->part->units;
+  g_autofree char *number = bf_format_number (size->size_mm, units);
+  g_autofree char *error = units == BF_UNITS_IN
+                               ? bf_format_decimal (size->error.total_mm / BF_MM_PER_INCH, 2)
+                               : bf_format_decimal (size->error.total_mm, 1);
+
+  return g_strdup_printf ("%s ± %s", number, error);
+}
+
+static void
+add_measuring (BfWork *work)
+{
+  g_autoptr (GArray) sizes = bf_main_sizes (work->fold);
+  BfWorkStep *step = bf_work_add (
+      work, BF_STAGE_FINISH,
+      g_strdup (
+          _ ("Measure the finished part and write it down: the next one gets better by it.")));
+
+  for (guint i = 0; i < sizes->len; i++)
+    {
+      const BfMainSize *size = bf_main_size (sizes, i);
+
+      bf_work_add_number (step,
+                          size->name != NULL ? size->name
+                          : size->across     ? _ ("base depth")
+                                             : _ ("base width"),
+                          expected_text (work, size));
+    }
+  step->shows = BF_SHOWS_FORMED;
+}
+
+/* TRUE for metals that rust where they are bare. */
+static gboolean
+rusts (const BfPart *part)
+{
+  return part->metal.material == NULL || g_str_has_prefix (part->metal.material, "mild");
+}
+
+void
+bf_work_add_finish (BfWork *work)
+{
+  BfWorkStep *step;
+
+  add_measuring (work);
+  step = bf_work_add (work, BF_STAGE_FINISH,
+                      g_strdup (rusts (work->fold->part)
+                                    ? _ ("Round the edges that hands touch. Clean it, and paint it "
+                                         "the same day: bare steel rusts.")
+                                    : _ ("Round the edges that hands touch, and clean it.")));
+  step->caution = _ ("Solvent and paint: moving air, no sparks near, rags outdoors to dry.");
+  step->shows = BF_SHOWS_FORMED;
+  step = bf_work_add (work, BF_STAGE_FINISH,
+                      g_strdup (_ ("Before it holds anything, load it low down, with nobody under "
+                                   "it, with more than it will ever carry.")));
+  step->caution = _ ("Nothing here is a load rating: not for lifting, pressure, vehicles, overhead "
+                     "or buildings.");
+  step->shows = BF_SHOWS_FORMED;
+}

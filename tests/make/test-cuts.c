@@ -1,0 +1,146 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "make-part.h"
+#include "make/cuts.h"
+
+static GArray *
+cuts_of (BfPart *part, gboolean keep_datum)
+{
+  g_autoptr (BfFold) fold = bf_fold (part);
+
+  return bf_cuts (fold, keep_datum);
+}
+
+/* A bare rectangle: two sides are there already, the shorter of the others comes first. */
+static void
+test_rectangle (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+  g_autoptr (GArray) hand = cuts_of (part, FALSE), machine = cuts_of (part, TRUE);
+
+  g_assert_cmpuint (machine->len, ==, 4);
+  g_assert_cmpuint (hand->len, ==, 2);
+  g_assert_cmpfloat_with_epsilon (bf_cut (hand, 0)->length_mm, 120.0, 1e-6);
+  g_assert_cmpfloat_with_epsilon (bf_cut (hand, 0)->waste.x, 1.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (bf_cut (hand, 1)->length_mm, 200.0, 1e-6);
+  g_assert_cmpfloat_with_epsilon (bf_cut (hand, 1)->waste.y, 1.0, 1e-9);
+}
+
+/* A point on the blank's side of a cut is metal, and one on the waste's side is not. */
+static void
+test_waste (void)
+{
+  for (guint seed = 0; seed < 40; seed++)
+    {
+      g_autoptr (BfPart) part = make_random (seed);
+      g_autoptr (BfFold) fold = bf_fold (part);
+      g_autoptr (GArray) cuts = bf_cuts (fold, TRUE);
+
+      for (guint i = 0; i < cuts->len && fold->blank.n_outer == 1; i++)
+        {
+          const BfCut *cut = bf_cut (cuts, i);
+          BfVec2 middle = bf_vec2_scale (bf_vec2_add (cut->from, cut->to), 0.5);
+          const BfRing *outer = bf_blank_ring (&fold->blank, 0);
+
+          if (cut->inside)
+            continue;
+          g_assert_true (bf_ring_contains (outer, bf_vec2_along (middle, cut->waste, -1e-3)));
+          g_assert_false (bf_ring_contains (outer, bf_vec2_along (middle, cut->waste, 1e-3)));
+        }
+    }
+}
+
+/* All straight edges of the outline are cut, once: their lengths and the arcs' make it up. */
+static void
+test_all_of_it (void)
+{
+  for (guint seed = 0; seed < 40; seed++)
+    {
+      g_autoptr (BfPart) part = make_random (seed);
+      g_autoptr (BfFold) fold = bf_fold (part);
+      g_autoptr (GArray) cuts = bf_cuts (fold, TRUE);
+      double straight = 0.0, cut = 0.0, crumbs = 0.0;
+
+      for (guint i = 0; i < fold->blank.rings->len; i++)
+        for (guint k = 0; k < bf_ring_size (bf_blank_ring (&fold->blank, i)); k++)
+          {
+            const BfRing *ring = bf_blank_ring (&fold->blank, i);
+            double length =
+                bf_vec2_distance (bf_ring_vertex (ring, k)->p, bf_ring_vertex (ring, k + 1)->p);
+            BfArc arc;
+
+            if (bf_ring_arc (ring, k, &arc))
+              continue;
+            straight += length;
+            crumbs += length < 0.5 ? length : 0.0;
+          }
+      for (guint i = 0; i < cuts->len; i++)
+        cut += bf_cut (cuts, i)->length_mm;
+      g_assert_cmpfloat (cut, <=, straight + 1e-6);
+      g_assert_cmpfloat (cut, >=, straight - crumbs - 1e-6);
+    }
+}
+
+/* Openings first, then from short to long; a tray's notches end in the drilled corner holes. */
+static void
+test_order (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  BfOpening *window = bf_opening_new ("base", BF_OPENING_RECTANGLE);
+  g_autoptr (GArray) cuts = NULL;
+  guint ends = 0;
+
+  window->at_mm = bf_vec2 (100.0, 60.0);
+  window->length_mm = 100.0;
+  window->width_mm = 30.0;
+  window->angle_deg = 0.0;
+  g_ptr_array_add (part->openings, window);
+  cuts = cuts_of (part, FALSE);
+  g_assert_cmpuint (cuts->len, ==, 4 + 8 + 2);
+  for (guint i = 0; i < cuts->len; i++)
+    {
+      const BfCut *cut = bf_cut (cuts, i);
+
+      g_assert_true (cut->inside == (i < 4));
+      if (i > 0 && bf_cut (cuts, i - 1)->inside == cut->inside)
+        g_assert_cmpfloat (cut->length_mm, >=, bf_cut (cuts, i - 1)->length_mm - 0.02);
+      ends += (cut->from_hole ? 1u : 0u) + (cut->to_hole ? 1u : 0u);
+    }
+  g_assert_cmpuint (ends, ==, 8);
+}
+
+/* D = 125, t = 1.5: d = 6.5, √(6.5 · 118.5) = 27.753, √(5 · 120) = 24.495. Reckoned by hand. */
+static void
+test_lag (void)
+{
+  g_assert_cmpfloat_with_epsilon (bf_cut_lag_mm (125.0, 1.5), 3.2583, 1e-3);
+  g_assert_cmpfloat_with_epsilon (bf_cut_lag_mm (115.0, 3.0), 5.8054, 1e-3);
+  g_assert_cmpfloat (bf_cut_lag_mm (230.0, 1.5), >, bf_cut_lag_mm (125.0, 1.5));
+  g_assert_true (isnan (bf_cut_lag_mm (10.0, 1.5)));
+}
+
+static void
+test_guide (void)
+{
+  BfCut cut = { .from = { 0.0, 10.0 }, .to = { 50.0, 10.0 }, .waste = { 0.0, -1.0 } };
+  BfVec2 ends[2];
+
+  bf_cut_guide (&cut, 0.0, ends);
+  g_assert_cmpfloat_with_epsilon (ends[0].y, 10.0, 1e-12);
+  bf_cut_guide (&cut, 3.0, ends);
+  g_assert_cmpfloat_with_epsilon (ends[0].y, 13.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (ends[1].x, 50.0, 1e-12);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/cuts/rectangle", test_rectangle);
+  g_test_add_func ("/cuts/waste", test_waste);
+  g_test_add_func ("/cuts/all-of-it", test_all_of_it);
+  g_test_add_func ("/cuts/order", test_order);
+  g_test_add_func ("/cuts/lag", test_lag);
+  g_test_add_func ("/cuts/guide", test_guide);
+  return g_test_run ();
+}

@@ -1,0 +1,302 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "core/part-file.h"
+#include "fold/bend-order.h"
+#include "make-part.h"
+#include "make/join-plan.h"
+#include "make/sizes.h"
+#include "make/stock.h"
+#include "make/work.h"
+
+static BfWork *
+work_of (BfPart *part)
+{
+  g_autoptr (BfFold) fold = bf_fold (part);
+
+  return bf_work_new (fold, NULL);
+}
+
+static BfPart *
+load_example (const char *name)
+{
+  g_autofree char *file_name = g_strconcat (name, BF_PART_FILE_SUFFIX, NULL);
+  g_autofree char *path =
+      g_build_filename (g_getenv ("BENCHFOLD_DATA"), "examples", file_name, NULL);
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+
+  return bf_part_load (file, NULL);
+}
+
+static const BfWorkNumber *
+number_of (const BfWorkStep *step, const char *label)
+{
+  for (guint i = 0; i < step->n_numbers; i++)
+    if (strcmp (step->numbers[i].label, label) == 0)
+      return &step->numbers[i];
+  return NULL;
+}
+
+/* ---- every step is whole ------------------------------------------------------------------ */
+
+static void
+check_step (const BfWork *work, const BfWorkStep *step, BfStage stage)
+{
+  g_assert_cmpint (step->stage, ==, stage);
+  g_assert_cmpuint (strlen (step->words), >, 10);
+  g_assert_cmpuint (step->n_numbers, <=, BF_WORK_MAX_NUMBERS);
+  for (guint i = 0; i < step->n_numbers; i++)
+    g_assert_true (step->numbers[i].label[0] != '\0' && step->numbers[i].value[0] != '\0');
+  g_assert_true (step->caution == NULL || strchr (step->caution, '\n') == NULL);
+  if (step->shows == BF_SHOWS_MARKING)
+    g_assert_cmpint (step->at, <, (int)work->marking_steps->len);
+  if (step->shows == BF_SHOWS_CUT)
+    g_assert_cmpint (step->at, <, (int)work->cuts->len);
+  if (step->shows == BF_SHOWS_BEND)
+    g_assert_cmpint (step->at, <, (int)work->fold->order->len);
+  if (step->shows == BF_SHOWS_SEAM)
+    g_assert_cmpint (step->at, <, (int)work->fold->seams->len);
+}
+
+static void
+test_whole (void)
+{
+  static const char *const names[] = { "drip-pan", "hex-bit-caddy", "lever-rail", "pump-bracket",
+                                       "rag-bin",  "spoke-tray",    "tool-shelf" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+    {
+      g_autoptr (BfPart) part = load_example (names[i]);
+      g_autoptr (BfWork) work = work_of (part);
+      guint n = 0;
+
+      for (BfStage stage = 0; stage < BF_N_STAGES; stage++)
+        for (guint k = 0; k < bf_work_n_steps (work, stage); k++, n++)
+          check_step (work, bf_work_stage_step (work, stage, k), stage);
+      g_assert_cmpuint (n, ==, work->steps->len);
+      g_assert_cmpuint (bf_work_n_steps (work, BF_STAGE_BEND), ==, work->fold->bends->len);
+      g_assert_cmpuint (bf_work_n_steps (work, BF_STAGE_METAL), >, 0);
+      g_assert_cmpuint (bf_work_n_steps (work, BF_STAGE_FINISH), >, 0);
+    }
+}
+
+/* ---- cautions stand at the step they belong to -------------------------------------------- */
+
+/* How many steps of a stage have a caution in which that word stands. */
+static guint
+count_cautions (const BfWork *work, BfStage stage, const char *word)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < bf_work_n_steps (work, stage); i++)
+    {
+      const char *caution = bf_work_stage_step (work, stage, i)->caution;
+
+      n += caution != NULL && strstr (caution, word) != NULL ? 1 : 0;
+    }
+  return n;
+}
+
+static void
+test_cautions (void)
+{
+  static const struct
+  {
+    const char *material;
+    BfJoining joining;
+    BfStage stage;
+    const char *word;
+    guint n;
+  } rows[] = {
+    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_JOIN, "Paint, plating", 1 },
+    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_JOIN, "does not glow", 1 },
+    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_JOIN, "bystanders", 1 },
+    { "galvanized-steel", BF_JOINING_WELDED, BF_STAGE_JOIN, "Zinc fumes", 1 },
+    { "stainless-304", BF_JOINING_WELDED, BF_STAGE_JOIN, "chromium", 1 },
+    { "zinc", BF_JOINING_WELDED, BF_STAGE_JOIN, "Flux", 1 },
+    { "zinc", BF_JOINING_WELDED, BF_STAGE_JOIN, "does not glow", 0 },
+    { "mild-steel", BF_JOINING_NONE, BF_STAGE_JOIN, "", 0 },
+    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_CUT, "Guard on", 1 },
+    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_CUT, "side load", 1 },
+    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_CUT, "Deburr", 1 },
+    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_FINISH, "load rating", 1 },
+    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_BEND, "Fingers", 4 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+      g_autoptr (BfWork) work = NULL;
+
+      g_free (part->metal.material);
+      part->metal.material = g_strdup (rows[i].material);
+      part->joining = rows[i].joining;
+      work = work_of (part);
+      g_assert_cmpuint (count_cautions (work, rows[i].stage, rows[i].word), ==, rows[i].n);
+    }
+}
+
+/* ---- bends -------------------------------------------------------------------------------- */
+
+static void
+test_bend_words (void)
+{
+  static const struct
+  {
+    double angle_deg;
+    BfTurn turn;
+    const char *words, *opening;
+  } rows[] = {
+    { 90.0, BF_TURN_UP, "front: bend it up, square. Clamp the base under the bar.", NULL },
+    { 90.0, BF_TURN_DOWN, "front: bend it down, square. Clamp the base under the bar.", NULL },
+    { 60.0, BF_TURN_UP,
+      "front: bend it up by 60°, so that it leans out. Clamp the base under the bar.", "120°" },
+    { 105.0, BF_TURN_DOWN,
+      "front: bend it down by 105°, past square, so that it leans in. Clamp the base under the "
+      "bar.",
+      "75°" },
+    { 180.0, BF_TURN_UP,
+      "front: fold it over upward, flat on the metal. Clamp the base under the bar.", NULL },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+      BfFlange *front = add_flange (part, "front", 0, 30.0, rows[i].angle_deg);
+      g_autoptr (BfWork) work = NULL;
+      const BfWorkStep *step;
+
+      front->turn = rows[i].turn;
+      work = work_of (part);
+      step = bf_work_stage_step (work, BF_STAGE_BEND, 0);
+      g_assert_cmpstr (step->words, ==, rows[i].words);
+      g_assert_true ((number_of (step, "opening") == NULL) == (rows[i].opening == NULL));
+      if (rows[i].opening != NULL)
+        g_assert_cmpstr (number_of (step, "opening")->value, ==, rows[i].opening);
+    }
+}
+
+/* A part that is mostly flange is held by the flange. */
+static void
+test_held_by_flange (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (20.0, 120.0);
+  g_autoptr (BfWork) work = NULL;
+
+  add_flange (part, "back-board", 3, 200.0, 90.0);
+  work = work_of (part);
+  g_assert_nonnull (strstr (bf_work_stage_step (work, BF_STAGE_BEND, 0)->words,
+                            "Clamp back-board itself under the bar; the rest swings."));
+}
+
+/* After n bends the last face made stands, and the rest lies flat. */
+static void
+test_formed_after (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = bf_fold (part);
+
+  for (guint n = 0; n <= fold->order->len; n++)
+    {
+      g_auto (BfFormed) formed = { .solids = NULL };
+      guint standing = 0;
+
+      bf_fold_formed_after (fold, n, &formed);
+      for (guint i = 0; i < formed.solids->len; i++)
+        if (bf_formed_solid (&formed, i)->kind == BF_SOLID_SLAB &&
+            fabs (bf_formed_solid (&formed, i)->frame.ez.z) < 1e-9)
+          standing++;
+      g_assert_cmpuint (standing, ==, n);
+    }
+}
+
+/* ---- joins, sizes, stock ------------------------------------------------------------------ */
+
+static void
+test_join_order (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfWork) work = work_of (part);
+
+  /* Seams stand at the corners round the tray: the one across comes second. */
+  g_assert_cmpuint (work->seams->len, ==, 4);
+  g_assert_cmpuint ((g_array_index (work->seams, guint, 0) + 2) % 4, ==,
+                    g_array_index (work->seams, guint, 1));
+}
+
+static void
+test_tacks (void)
+{
+  static const struct
+  {
+    double length_mm;
+    guint n;
+  } rows[] = { { 0.0, 1 }, { 4.0, 1 }, { 10.0, 2 }, { 40.0, 2 }, { 41.0, 3 }, { 100.0, 4 } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    g_assert_cmpuint (bf_join_n_tacks (rows[i].length_mm), ==, rows[i].n);
+}
+
+static void
+test_sizes (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+  g_autoptr (BfFold) fold = NULL;
+  g_autoptr (GArray) sizes = NULL;
+  guint front = 0;
+  BfExpectedError error;
+
+  add_flange (part, "front", 0, 40.0, 90.0);
+  fold = bf_fold (part);
+  sizes = bf_main_sizes (fold);
+  g_assert_cmpuint (sizes->len, ==, 3);
+  g_assert_cmpfloat_with_epsilon (bf_main_size (sizes, 0)->size_mm, 200.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (bf_main_size (sizes, 1)->size_mm, 120.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (bf_main_size (sizes, 2)->size_mm, 40.0, 1e-9);
+  /* Along x two cut edges; along y one, and the bend. */
+  bf_expected_error (fold, NULL, 0, 2, &error);
+  g_assert_cmpfloat_with_epsilon (bf_main_size (sizes, 0)->error.total_mm, error.total_mm, 1e-9);
+  bf_expected_error (fold, &front, 1, 1, &error);
+  g_assert_cmpfloat_with_epsilon (bf_main_size (sizes, 1)->error.total_mm, error.total_mm, 1e-9);
+  g_assert_cmpfloat_with_epsilon (bf_main_size (sizes, 2)->error.total_mm, error.total_mm, 1e-9);
+}
+
+static void
+test_stock (void)
+{
+  static const struct
+  {
+    double width_mm, height_mm;
+    BfUnits units;
+    const char *name;
+  } rows[] = {
+    { 276.2, 196.2, BF_UNITS_MM, "200 × 300 mm" },   { 196.2, 276.2, BF_UNITS_MM, "200 × 300 mm" },
+    { 500.0, 1000.0, BF_UNITS_MM, "500 × 1000 mm" }, { 500.1, 500.0, BF_UNITS_MM, "500 × 1000 mm" },
+    { 1600.0, 1600.0, BF_UNITS_MM, NULL },           { 276.2, 196.2, BF_UNITS_IN, "12 × 12 in" },
+    { 304.8, 304.8, BF_UNITS_IN, "12 × 12 in" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *name = bf_stock_name (rows[i].width_mm, rows[i].height_mm, rows[i].units);
+
+      g_assert_cmpstr (name, ==, rows[i].name);
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/work/whole", test_whole);
+  g_test_add_func ("/work/cautions", test_cautions);
+  g_test_add_func ("/work/bend-words", test_bend_words);
+  g_test_add_func ("/work/held-by-flange", test_held_by_flange);
+  g_test_add_func ("/work/formed-after", test_formed_after);
+  g_test_add_func ("/work/join-order", test_join_order);
+  g_test_add_func ("/work/tacks", test_tacks);
+  g_test_add_func ("/work/sizes", test_sizes);
+  g_test_add_func ("/work/stock", test_stock);
+  return g_test_run ();
+}
