@@ -112,6 +112,14 @@ fraction_name (const BfPart *part, guint n)
   return g_strdup_printf ("%u/%u in", above, below);
 }
 
+static char *
+letter_name (guint n)
+{
+  g_autofree char *name = g_strdup_printf ("letter %c", (char)('A' + (int)n));
+
+  return name_both (name, letter_in[n]);
+}
+
 static double
 number_width (const BfPart *part, guint n)
 {
@@ -134,8 +142,7 @@ number_name (const BfPart *part, guint n)
       name = g_strdup_printf ("no. %u", N_NUMBERS - n);
       return name_both (name, number_in[N_NUMBERS - 1 - n]);
     }
-  name = g_strdup_printf ("letter %c", (char)('A' + (int)(n - N_NUMBERS)));
-  return name_both (name, letter_in[n - N_NUMBERS]);
+  return letter_name (n - N_NUMBERS);
 }
 
 static double
@@ -146,9 +153,24 @@ list_width (const BfPart *part, guint n)
   return list != NULL && n < list->len ? g_array_index (list, double, n) : NAN;
 }
 
+/* A list of just the letter drills is called by its letters. */
+static gboolean
+list_is_letters (const GArray *list)
+{
+  if (list->len != N_LETTERS)
+    return FALSE;
+  for (guint i = 0; i < N_LETTERS; i++)
+    if (fabs (g_array_index (list, double, i) - letter_in[i] * BF_MM_PER_INCH) >
+        BF_TOLERANCE_SIZE_MM)
+      return FALSE;
+  return TRUE;
+}
+
 static char *
 list_name (const BfPart *part, guint n)
 {
+  if (list_is_letters (part->cutting.drill_list_mm))
+    return letter_name (n);
   return name_mm (list_width (part, n));
 }
 
@@ -180,4 +202,23 @@ double
 bf_drill_number_in (int number)
 {
   return number >= 1 && number <= (int)N_NUMBERS ? number_in[number - 1] : NAN;
+}
+
+double
+bf_drill_letter_in (char letter)
+{
+  return letter >= 'A' && letter <= 'Z' ? letter_in[letter - 'A'] : NAN;
+}
+
+gboolean
+bf_drills_equal (const GArray *a, const GArray *b)
+{
+  g_return_val_if_fail (a != NULL && b != NULL, FALSE);
+
+  if (a->len != b->len)
+    return FALSE;
+  for (guint i = 0; i < a->len; i++)
+    if (fabs (g_array_index (a, double, i) - g_array_index (b, double, i)) > BF_TOLERANCE_SIZE_MM)
+      return FALSE;
+  return TRUE;
 }
