@@ -4,6 +4,8 @@
 
 #include "core/edit.h"
 
+#include "core/defaults.h"
+
 BfEdge
 bf_flange_edge (const BfFlange *flange)
 {
@@ -104,6 +106,12 @@ bf_edit_add_hem (const BfPart *part, const BfEdge *edge, BfTurn turn, char **id)
   flange->angle_deg = 180.0;
   flange->length_mm = bf_hem_depth_mm (part);
   flange->bend.inside_radius_mm = 0.0;
+  if (part->bend.allowance.rule == BF_ALLOWANCE_TRIAL_BEND)
+    {
+      /* No trial of a bend with a radius tells of one without. */
+      flange->bend.allowance.rule = BF_ALLOWANCE_K_FACTOR;
+      flange->bend.allowance.k = bf_default_k (part->bend.way, flange->angle_deg);
+    }
   if (id != NULL)
     *id = g_steal_pointer (&name);
   return copy;

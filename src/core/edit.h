@@ -142,6 +142,34 @@ BfPart *bf_edit_cutting (const BfPart *part,
 BfPart *bf_edit_bend_way (const BfPart *part, BfBendWay way) G_GNUC_WARN_UNUSED_RESULT;
 BfPart *bf_edit_joining (const BfPart *part, BfJoining joining) G_GNUC_WARN_UNUSED_RESULT;
 
+/* --- the set-up's details (core/edit-details.c); NAN: the way's own again --- */
+
+BfPart *bf_edit_kerf (const BfPart *part, double kerf_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* How far off a drilled hole may be. */
+BfPart *bf_edit_slack (const BfPart *part, double slack_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The drills owned. sizes_mm: for BF_DRILLS_LIST, ascending (core/drills.h); else NULL. */
+BfPart *bf_edit_drills (const BfPart *part,
+                        BfDrillSet drills,
+                        const GArray *sizes_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The part's inside radius. */
+BfPart *bf_edit_bend_radius (const BfPart *part, double inside_radius_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The part's allowance, as the person chose it; BF_ALLOWANCE_UNSET: the way's own again. The id of
+ * a trial bend is copied. */
+BfPart *bf_edit_allowance (const BfPart *part,
+                           const BfAllowance *allowance) G_GNUC_WARN_UNUSED_RESULT;
+
+/* What the person can push, and the board that they push on. */
+BfPart *
+bf_edit_hand (const BfPart *part, double limit_n, double lever_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* Slots and bridges of a given length instead of planned ones. */
+BfPart *
+bf_edit_slots (const BfPart *part, double slot_mm, double bridge_mm) G_GNUC_WARN_UNUSED_RESULT;
+
 /* Counts every size outside or inside (core/edit-measure.c): the numbers change, the metal does
  * not. Flanges on the sides of sloping flanges are taken as if those were square. Returns NULL
  * where a flange is too short to be counted that way. */

@@ -1,0 +1,216 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/own-trials.h"
+
+#include <glib/gi18n.h>
+
+#include "core/json-text.h"
+#include "core/own-folder.h"
+#include "core/part-file.h"
+#include "core/part-write.h"
+
+static const BfOwnKind kind = { "trial-bends", "benchfold-trial-bend" };
+
+static GArray *trials;    /* BfTrialRecord */
+static GPtrArray *faults; /* ends with NULL */
+
+static void
+trial_clear (gpointer data)
+{
+  g_array_unref (((BfTrialRecord *)data)->strips);
+}
+
+/* ---- reading ------------------------------------------------------------------------------ */
+
+static double
+required (BfReader *reader, const BfPlace *place, const char *name, const BfNumberRule *rule)
+{
+  if (!bf_reader_require (reader, place, name, _ (rule->what)))
+    return NAN;
+  return bf_read_number (reader, place, name, rule, NAN);
+}
+
+static void
+read_strip (BfReader *reader, const BfPlace *place, GArray *strips)
+{
+  BfTrialStrip strip = { .length_mm = required (reader, place, "length", &bf_rule_length) };
+  JsonArray *legs = bf_read_list (reader, place, "legs");
+  const char *path = bf_reader_path (reader, place->path, "legs");
+
+  if (legs == NULL || json_array_get_length (legs) != 2)
+    bf_reader_expected (reader, path, _ ("two lengths in mm"),
+                        json_object_get_member (place->object, "legs"));
+  for (guint i = 0; i < 2 && reader->error == NULL; i++)
+    strip.legs_mm[i] = bf_read_number_node (reader, json_array_get_element (legs, i),
+                                            bf_reader_item_path (reader, path, i), &bf_rule_length);
+  strip.angle_deg = bf_read_number (reader, place, "angle", &bf_rule_bend, 90.0);
+  g_array_append_val (strips, strip);
+}
+
+static GArray *
+read_strips (BfReader *reader, const BfPlace *root)
+{
+  JsonArray *list = bf_read_list (reader, root, "strips");
+  GArray *strips = g_array_new (FALSE, TRUE, sizeof (BfTrialStrip));
+  BfPlace place;
+
+  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
+    if (bf_read_item (reader, list, i, "strips", &place))
+      read_strip (reader, &place, strips);
+  if (strips->len == 0)
+    bf_reader_expected (reader, "strips", _ ("the strips that were measured"), NULL);
+  return strips;
+}
+
+static const char *
+read_interned (BfReader *reader, const BfPlace *root, const char *name)
+{
+  g_autofree char *text = NULL;
+
+  if (!bf_reader_require (reader, root, name, _ ("a text")))
+    return "";
+  text = bf_read_string (reader, root, name, "");
+  return g_intern_string (text);
+}
+
+static void
+read_trial (BfReader *reader, const BfPlace *root, const char *id, gpointer unused)
+{
+  BfTrialRecord trial = { .id = id };
+  g_autoptr (GArray) strips = read_strips (reader, root);
+
+  (void)unused;
+  trial.material = read_interned (reader, root, "material");
+  trial.date = read_interned (reader, root, "date");
+  trial.thickness_mm = required (reader, root, "thickness", &bf_rule_length);
+  trial.radius_mm = required (reader, root, "inside_radius", &bf_rule_not_negative);
+  trial.way = (BfBendWay)bf_read_word (reader, root, "way", &bf_names_bend_way, BF_BEND_WAY_BAR);
+  trial.measured_to_mm = required (reader, root, "measured_to", &bf_rule_not_negative);
+  trial.k = required (reader, root, "k", &bf_rule_k);
+  trial.k_error = required (reader, root, "k_error", &bf_rule_k);
+  if (reader->error != NULL)
+    return;
+  trial.strips = g_steal_pointer (&strips);
+  g_array_append_val (trials, trial);
+}
+
+void
+bf_own_trials_read_again (void)
+{
+  g_clear_pointer (&trials, g_array_unref);
+  g_clear_pointer (&faults, g_ptr_array_unref);
+  trials = g_array_new (FALSE, FALSE, sizeof (BfTrialRecord));
+  g_array_set_clear_func (trials, trial_clear);
+  faults = g_ptr_array_new_with_free_func (g_free);
+  bf_own_read (&kind, read_trial, NULL, faults);
+  g_ptr_array_add (faults, NULL);
+}
+
+const BfTrialRecord *
+bf_own_trials (guint *n_trials)
+{
+  g_return_val_if_fail (n_trials != NULL, NULL);
+
+  if (trials == NULL)
+    bf_own_trials_read_again ();
+  *n_trials = trials->len;
+  return (const BfTrialRecord *)(gconstpointer)trials->data;
+}
+
+const BfTrialRecord *
+bf_own_trial_find (const char *id)
+{
+  guint n;
+  const BfTrialRecord *all = bf_own_trials (&n);
+
+  for (guint i = 0; id != NULL && i < n; i++)
+    if (g_str_equal (all[i].id, id))
+      return &all[i];
+  return NULL;
+}
+
+const char *const *
+bf_own_trial_faults (void)
+{
+  if (faults == NULL)
+    bf_own_trials_read_again ();
+  return (const char *const *)(gconstpointer)faults->pdata;
+}
+
+/* ---- writing ------------------------------------------------------------------------------ */
+
+static JsonNode *
+write_strip (const BfTrialStrip *strip)
+{
+  g_autoptr (JsonObject) object = json_object_new ();
+  JsonArray *legs = json_array_new ();
+  JsonNode *node = json_node_new (JSON_NODE_OBJECT);
+
+  json_array_add_double_element (legs, strip->legs_mm[0]);
+  json_array_add_double_element (legs, strip->legs_mm[1]);
+  bf_write_number (object, "length", strip->length_mm);
+  json_object_set_array_member (object, "legs", legs);
+  bf_write_number (object, "angle", strip->angle_deg);
+  json_node_set_object (node, object);
+  return node;
+}
+
+static JsonObject *
+object_of (const BfTrialRecord *trial)
+{
+  JsonObject *object = json_object_new ();
+  JsonArray *strips = json_array_new ();
+
+  for (guint i = 0; i < trial->strips->len; i++)
+    json_array_add_element (strips, write_strip (&g_array_index (trial->strips, BfTrialStrip, i)));
+  bf_write_word (object, "material", trial->material);
+  bf_write_number (object, "thickness", trial->thickness_mm);
+  bf_write_word (object, "way", bf_bend_way_name (trial->way));
+  bf_write_number (object, "inside_radius", trial->radius_mm);
+  bf_write_word (object, "date", trial->date);
+  bf_write_number (object, "measured_to", trial->measured_to_mm);
+  json_object_set_array_member (object, "strips", strips);
+  bf_write_number (object, "k", trial->k);
+  bf_write_number (object, "k_error", trial->k_error);
+  return object;
+}
+
+/* "mild-steel 1.5 bar r1.5", which becomes an id. */
+static char *
+name_of (const BfTrialRecord *trial)
+{
+  g_autofree char *thickness = bf_number_to_text (trial->thickness_mm);
+  g_autofree char *radius = bf_number_to_text (trial->radius_mm);
+
+  return g_strdup_printf ("%s %s %s r%s", trial->material, thickness, bf_bend_way_name (trial->way),
+                          radius);
+}
+
+const BfTrialRecord *
+bf_own_trial_keep (const BfTrialRecord *trial, GError **error)
+{
+  g_autofree char *name = NULL, *id = NULL;
+  g_autoptr (JsonObject) object = NULL;
+
+  g_return_val_if_fail (trial != NULL && trial->strips != NULL && trial->strips->len > 0, NULL);
+  g_return_val_if_fail (trial->way != BF_BEND_WAY_UNSET, NULL);
+
+  name = name_of (trial);
+  id = bf_own_new_id (&kind, name, NULL);
+  object = object_of (trial);
+  if (!bf_own_write (&kind, id, object, error))
+    return NULL;
+  bf_own_trials_read_again ();
+  return bf_own_trial_find (id);
+}
+
+gboolean
+bf_own_trial_remove (const char *id, GError **error)
+{
+  g_return_val_if_fail (id != NULL, FALSE);
+
+  if (!bf_own_remove (&kind, id, error))
+    return FALSE;
+  bf_own_trials_read_again ();
+  return TRUE;
+}
