@@ -37,8 +37,27 @@ volume_of (const BfFormedScene *scene)
   return volume;
 }
 
+/* Asserts that the scene holds the fold's metal, less what strips cut off round bends: of a strip
+ * of 22.5°, the widest there is, 1 - sin a / a = 2.6 %. */
+static void
+assert_volume (const BfFormedScene *scene, const BfFold *fold)
+{
+  double asked = bf_formed_fixture_volume (fold), bent = 0.0;
+
+  for (guint i = 0; i < fold->formed.solids->len; i++)
+    {
+      const BfSolid *solid = bf_formed_solid (&fold->formed, i);
+      double t = fold->part->metal.thickness_mm;
+
+      if (solid->kind == BF_SOLID_SECTOR)
+        bent += t * solid->width_mm * solid->angle_rad * (solid->radius_mm + t / 2.0);
+    }
+  g_assert_cmpfloat (volume_of (scene), <=, asked * (1.0 + 1e-9));
+  g_assert_cmpfloat (volume_of (scene), >=, asked * (1.0 - 1e-9) - 0.026 * bent);
+}
+
 /* Closed all round, nothing counted twice: the volume is that of the metal but for what chords cut
- * off, which is under a thousandth at ten strips a square bend. */
+ * off. */
 static void
 test_volume (gconstpointer data)
 {
@@ -46,9 +65,8 @@ test_volume (gconstpointer data)
   BfFold *fold = fixture->make ();
   g_autoptr (GArray) none = g_array_new (FALSE, FALSE, sizeof (BfFormedHole));
   g_autoptr (BfFormedScene) scene = bf_formed_scene_new (fold, &fold->formed, none);
-  double asked = bf_formed_fixture_volume (fold);
 
-  g_assert_cmpfloat_with_epsilon (volume_of (scene), asked, 1e-3 * asked);
+  assert_volume (scene, fold);
   bf_formed_fixture_free (fold);
 }
 
@@ -126,7 +144,6 @@ test_mouths (gconstpointer data)
   BfFold *fold = bf_formed_fixture_new (square, 4, 2.0);
   g_autoptr (BfFormedScene) scene = NULL;
   guint n_rims, n_walls;
-  double asked;
 
   bf_formed_fixture_add (
       fold, (BfFormedFlange){
@@ -136,8 +153,7 @@ test_mouths (gconstpointer data)
   g_assert_cmpuint (n_rims, ==, mouth_case->n_rims);
   g_assert_cmpuint (n_walls, ==, mouth_case->n_walls);
 
-  asked = bf_formed_fixture_volume (fold);
-  g_assert_cmpfloat_with_epsilon (volume_of (scene), asked, 1e-3 * asked);
+  assert_volume (scene, fold);
   bf_formed_fixture_free (fold);
 }
 
