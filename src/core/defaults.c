@@ -16,6 +16,7 @@
 #define SLOTS_K 0.40
 #define MIDDLE_K 0.50
 #define SLOTS_RADIUS_SHARE 0.5
+#define SCORE_LEFT_SHARE 0.4
 
 static gboolean
 by_hand (BfCuttingWay by)
@@ -130,6 +131,12 @@ bf_default_k (BfBendWay way, double angle_deg)
 }
 
 double
+bf_default_score_left_mm (double thickness_mm)
+{
+  return SCORE_LEFT_SHARE * thickness_mm;
+}
+
+double
 bf_part_slack_mm (const BfPart *part)
 {
   return either (part->cutting.slack_mm, bf_default_slack_mm (part->cutting.by));
@@ -202,6 +209,9 @@ bf_part_resolve_bend (const BfPart *part, const BfFlange *flange)
   bend.inside_radius_mm = either (
       bend.inside_radius_mm, bf_default_radius_mm (bend.way, part->metal.thickness_mm, angle_deg));
   bend.allowance.k = either (bend.allowance.k, bf_default_k (bend.way, angle_deg));
+  if (bend.way == BF_BEND_WAY_SCORE)
+    bend.score_left_mm =
+        either (bend.score_left_mm, bf_default_score_left_mm (part->metal.thickness_mm));
   return bend;
 }
 

@@ -17,6 +17,10 @@ BfJoin bf_default_join (BfJoining joining);
 double bf_default_radius_mm (BfBendWay way, double thickness_mm, double angle_deg);
 double bf_default_k (BfBendWay way, double angle_deg);
 
+/* The skin that a score leaves where nobody says: two fifths of the metal (common practice: thin
+ * enough for hands, thick enough to be milled and to hold together). */
+double bf_default_score_left_mm (double thickness_mm);
+
 /* What holds in this part. */
 double bf_part_slack_mm (const BfPart *part);
 double bf_part_kerf_mm (const BfPart *part);
@@ -25,8 +29,8 @@ gboolean bf_part_drills_reliefs (const BfPart *part);
 double bf_part_disc_diameter_mm (const BfPart *part);
 
 /* The bend of a flange (NULL: of the part, at 90°), every member filled in: the flange's own, else
- * the part's, else the way's default. slot, bridge, score and hand stay NAN where nobody gave
- * them. The strings are the part's; do not free the result. */
+ * the part's, else the way's default. slot, bridge and hand stay NAN where nobody gave them, and
+ * score where the bend is not scored either. The strings are the part's; do not free the result. */
 BfBend bf_part_resolve_bend (const BfPart *part, const BfFlange *flange);
 
 /* How two flanges that meet at a corner are joined, and the gap left between them. `corner` is

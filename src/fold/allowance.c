@@ -56,12 +56,17 @@ void
 bf_bend_sums (
     const BfBend *bend, double angle_rad, double thickness_mm, BfMeasure measure, BfBendSums *sums)
 {
-  double radius_mm = bend->inside_radius_mm;
+  gboolean scored = bend->way == BF_BEND_WAY_SCORE;
+  double radius_mm = scored ? 0.0 : bend->inside_radius_mm;
+  double skin_mm = scored ? bend->score_left_mm : thickness_mm;
   double factor = bf_setback_factor (angle_rad);
 
-  sums->k = bf_allowance_k (&bend->allowance, radius_mm, thickness_mm);
-  sums->allowance_mm = bf_bend_allowance_mm (angle_rad, radius_mm, thickness_mm, sums->k);
-  sums->outside_setback_mm = (radius_mm + thickness_mm) * factor;
-  sums->setback_mm = measure == BF_MEASURE_OUTSIDE ? sums->outside_setback_mm : radius_mm * factor;
+  sums->skin_mm = skin_mm;
+  sums->face_radius_mm = radius_mm - (thickness_mm - skin_mm);
+  sums->k = bf_allowance_k (&bend->allowance, radius_mm, skin_mm);
+  sums->allowance_mm = bf_bend_allowance_mm (angle_rad, radius_mm, skin_mm, sums->k);
+  sums->outside_setback_mm = (radius_mm + skin_mm) * factor;
+  sums->setback_mm =
+      measure == BF_MEASURE_OUTSIDE ? sums->outside_setback_mm : sums->face_radius_mm * factor;
   sums->deduction_mm = 2.0 * sums->outside_setback_mm - sums->allowance_mm;
 }

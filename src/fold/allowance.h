@@ -13,6 +13,12 @@ typedef struct
   double setback_mm;   /* from the drawn line to the bend's tangent, by the part's measure */
   double outside_setback_mm;
   double deduction_mm; /* 2 × the outside setback − allowance, whatever the measure */
+  double skin_mm;      /* thickness of what bends: the metal's, or what a score leaves of it */
+
+  /* The inside radius as the two faces have it. A score turns about its bottom, below the face that
+   * it is cut into, so that this is −(t − skin) there: the inside faces meet where those of a bend
+   * with such a radius would. */
+  double face_radius_mm;
 } BfBendSums;
 
 /* Allowance θ(R + K t): the length of the neutral line round the bend.
@@ -29,6 +35,7 @@ double bf_setback_factor (double angle_rad);
 double bf_allowance_k (const BfAllowance *allowance, double radius_mm, double thickness_mm);
 
 /* Allowance, setback and deduction of a bend whose every member is filled in
- * (bf_part_resolve_bend). sums: (out). */
+ * (bf_part_resolve_bend). A scored bend is one of the skin alone, without a radius, whatever radius
+ * is given. sums: (out). */
 void bf_bend_sums (
     const BfBend *bend, double angle_rad, double thickness_mm, BfMeasure measure, BfBendSums *sums);

@@ -6,6 +6,7 @@
 #include "fold/bend-force.h"
 #include "fold/line-stretches.h"
 #include "fold/outline.h"
+#include "fold/score.h"
 #include "fold/slot-plan.h"
 
 /* A slot is as wide as its cut; a machine that asks for no kerf cuts at least this (common
@@ -32,6 +33,7 @@ bf_bends_find (BfFold *fold)
       const BfFlap *flap = &fold->layout->flaps[i];
       double start = bf_flap_zone_u (flap, BF_SIDE_START);
       double end = bf_flap_zone_u (flap, BF_SIDE_END), v = bf_flap_bend_v (flap);
+      gboolean scored = flap->bend.way == BF_BEND_WAY_SCORE;
       BfBendResult bend = {
         .flange = flap->flange->id,
         .face = i + 1,
@@ -39,7 +41,9 @@ bf_bends_find (BfFold *fold)
         .turn = flap->flange->turn,
         .way = flap->bend.way,
         .rule = flap->bend.allowance.rule,
-        .inside_radius_mm = flap->radius_mm,
+        .inside_radius_mm = scored ? 0.0 : flap->radius_mm,
+        .score_left_mm = scored ? flap->sums.skin_mm : NAN,
+        .groove_mm = scored ? bf_score_groove_mm (fold->layout, flap) : NAN,
         .k = flap->sums.k,
         .allowance_mm = flap->sums.allowance_mm,
         .setback_mm = flap->sums.setback_mm,
@@ -149,7 +153,7 @@ static void
 work_out_force (const BfFold *fold, BfBendResult *bend, double metal_mm)
 {
   const BfMaterial *material = bf_material_find (fold->part->metal.material);
-  double t = fold->layout->thickness_mm;
+  double t = fold->layout->flaps[bend->face - 1].sums.skin_mm;
 
   if (material == NULL)
     return;

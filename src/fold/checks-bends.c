@@ -7,8 +7,12 @@
 #include "core/tolerance.h"
 #include "core/units.h"
 #include "fold/bend-force.h"
+#include "fold/bend-words.h"
 #include "fold/checks.h"
 #include "fold/slot-plan.h"
+
+/* Bends that run nearer to the grain than this are looked at. */
+#define GRAIN_LEAST_DEG 30.0
 
 #define NEWTONS_PER_KG 9.80665
 #define KG_PER_LB 0.45359237 /* exact: international yard and pound, 1959 */
@@ -34,6 +38,13 @@ check_at (const BfBendResult *bend, const char *code, BfSeverity severity)
                     .found = NAN,
                     .needed = NAN,
                     .place = bf_vec2_scale (bf_vec2_add (bend->line[0], bend->line[1]), 0.5) };
+}
+
+/* What is bent by hand alone, because slots or a score have weakened it. */
+static gboolean
+is_bent_by_hand (const BfBendResult *bend)
+{
+  return bend->way == BF_BEND_WAY_SLOTS || bend->way == BF_BEND_WAY_SCORE;
 }
 
 /* ---- the push ----------------------------------------------------------------------------- */
@@ -66,7 +77,7 @@ force_message (const BfFold *fold, const BfBendResult *bend, gboolean must)
 static void
 check_force (BfFold *fold, const BfBendResult *bend)
 {
-  gboolean must = bend->way == BF_BEND_WAY_SLOTS && bend->force_n > bend->limit_n;
+  gboolean must = is_bent_by_hand (bend) && bend->force_n > bend->limit_n;
   BfCheck check =
       check_at (bend, "force-too-high", must ? BF_SEVERITY_MUST_FIX : BF_SEVERITY_LOOK_AT);
 
@@ -75,6 +86,57 @@ check_force (BfFold *fold, const BfBendResult *bend)
   check.found = bend->force_n;
   check.needed = must ? bend->limit_n : BF_FORCE_LOOK_AT * bend->limit_n;
   bf_checks_add (fold, check, bend->flange, force_message (fold, bend, must));
+}
+
+/* ---- the grain ---------------------------------------------------------------------------- */
+
+/* Metal bent along the way it was rolled cracks sooner: DIN 6935 asks for the radius of the next
+ * thicker metal there. How near the two may come is common practice. */
+static void
+check_grain (BfFold *fold, const BfBendResult *bend)
+{
+  BfVec2 run = bf_vec2_sub (bend->line[1], bend->line[0]);
+  double off = bf_deg_to_rad (fold->part->metal.grain_deg) - atan2 (run.y, run.x);
+  BfCheck check = check_at (bend, "bend-along-grain", BF_SEVERITY_LOOK_AT);
+
+  check.found = bf_rad_to_deg (fabs (remainder (off, G_PI)));
+  check.needed = GRAIN_LEAST_DEG;
+  if (isnan (off) || bf_vec2_length (run) < BF_TOLERANCE_SIZE_MM ||
+      check.found > GRAIN_LEAST_DEG + BF_TOLERANCE_SIZE_MM)
+    return;
+  bf_checks_add (fold, check, bend->flange,
+                 /* Translators: the flange's name, and two angles in whole degrees */
+                 g_strdup_printf (_ ("%s is bent %.0f° off the grain: within %.0f° metal cracks "
+                                     "sooner. Turn the blank on the stock, or bend it rounder."),
+                                  bend->flange, check.found, check.needed));
+}
+
+/* ---- what is left ------------------------------------------------------------------------- */
+
+/* Once a part: the bend that has lost most. */
+static void
+check_strength (BfFold *fold)
+{
+  const BfBendResult *weakest = NULL;
+  BfCheck check;
+
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, i);
+
+      if (bf_bend_lost_words (fold, bend) != NULL &&
+          (weakest == NULL || bf_bend_metal_left (fold, bend) < bf_bend_metal_left (fold, weakest)))
+        weakest = bend;
+    }
+  if (weakest == NULL)
+    return;
+  check = check_at (weakest, "joint-weakened", BF_SEVERITY_GOOD_TO_KNOW);
+  check.found = bf_bend_metal_left (fold, weakest);
+  bf_checks_add (fold, check, weakest->flange,
+                 /* Translators: a flange's name, and "a quarter of the metal left" */
+                 g_strdup_printf (_ ("The bend of %s has %s. It holds its shape; hang no load on "
+                                     "it before the bend is welded up or backed."),
+                                  weakest->flange, bf_bend_lost_words (fold, weakest)));
 }
 
 /* ---- the slots ---------------------------------------------------------------------------- */
@@ -161,9 +223,11 @@ bf_checks_find_bends (BfFold *fold)
       const BfBendResult *bend = bf_fold_bend (fold, i);
 
       check_force (fold, bend);
+      check_grain (fold, bend);
       if (bend->way != BF_BEND_WAY_SLOTS)
         continue;
       check_bridges (fold, bend, &tool);
       check_cuttable (fold, bend, &tool);
     }
+  check_strength (fold);
 }

@@ -18,18 +18,6 @@ add (BfFold *fold, BfSeverity severity, const char *where, BfVec2 place, const c
   bf_checks_add (fold, check, where, g_strdup (message));
 }
 
-static void
-check_flange (BfFold *fold, guint i)
-{
-  const BfFlap *flap = &fold->layout->flaps[i];
-  const BfBendResult *bend = bf_fold_bend (fold, i);
-
-  if (flap->bend.way == BF_BEND_WAY_SCORE)
-    add (fold, BF_SEVERITY_MUST_FIX, flap->flange->id, bend->line[0],
-         _ ("This version does not work out scored bends: it treats this one as an ordinary bend, "
-            "and the blank will be too long."));
-}
-
 /* Inside corners, and walls of which one is turned up and one down, have nothing to join. */
 static gboolean
 closes (const BfLayout *layout, const BfMeeting *meeting)
@@ -62,8 +50,6 @@ check_join (BfFold *fold, const BfMeeting *meeting)
 void
 bf_checks_find_unbuilt (BfFold *fold)
 {
-  for (guint i = 0; i < fold->layout->n_flaps; i++)
-    check_flange (fold, i);
   for (guint i = 0; i < fold->layout->meetings->len; i++)
     check_join (fold, bf_layout_meeting (fold->layout, i));
 }

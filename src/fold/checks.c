@@ -14,6 +14,7 @@
 #include "fold/checks-part.h"
 #include "fold/checks-reach.h"
 #include "fold/checks-reliefs.h"
+#include "fold/checks-score.h"
 #include "fold/checks-unbuilt.h"
 #include "fold/fix-find.h"
 #include "fold/side.h"
@@ -292,6 +293,7 @@ bf_checks_find (BfFold *fold)
   bf_checks_find_collisions (fold);
   bf_checks_find_reach (fold);
   bf_checks_find_bends (fold);
+  bf_checks_find_scores (fold);
   bf_checks_find_openings (fold);
   bf_checks_find_part (fold);
   bf_checks_find_unbuilt (fold);

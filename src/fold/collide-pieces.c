@@ -3,6 +3,7 @@
 #include "fold/collide-pieces.h"
 
 #include "core/tolerance.h"
+#include "fold/score.h"
 
 /* How far the chords of a round cut may stray from it. */
 #define TOOL_SAGITTA_MM 2e-3
@@ -91,6 +92,69 @@ to_frame (const BfSolid *slab, BfVec2 p)
   return bf_vec2 (bf_vec2_dot (d, slab->flat_ex), bf_vec2_dot (d, slab->flat_ey));
 }
 
+/* A slab being made into solids, layer by layer: where a groove is cut into one face, the metal
+ * begins at its bottom. */
+typedef struct
+{
+  const BfSolid *slab;
+  double t_mm;
+  GArray *grooves; /* BfGroove */
+  GArray *pieces;  /* BfConvex */
+} Layering;
+
+/* From one depth below the marking side to another. */
+typedef struct
+{
+  double from_mm, to_mm;
+} Layer;
+
+static void
+add_layer (const Layering *layering, const BfConvexPart *part, Layer layer)
+{
+  BfFrame frame = layering->slab->frame;
+  BfConvexPart local = *part;
+  BfConvex piece;
+
+  if (layer.to_mm - layer.from_mm < BF_TOLERANCE_SIZE_MM)
+    return;
+  frame.origin = bf_vec3_along (frame.origin, frame.ez, -layer.from_mm);
+  for (guint k = 0; k < local.n; k++)
+    local.corners[k] = to_frame (layering->slab, local.corners[k]);
+  bf_convex_from_slab (&frame, &local, layer.to_mm - layer.from_mm, &piece);
+  g_array_append_val (layering->pieces, piece);
+}
+
+/* Takes the grooves from the given one on out of a layer of the part. */
+static void
+add_grooved (const Layering *layering, const BfConvexPart *part, Layer layer, guint first)
+{
+  g_autoptr (GArray) beside = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
+  g_autoptr (GArray) under = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
+  const BfGroove *groove = NULL;
+
+  for (; first < layering->grooves->len && groove == NULL; first++)
+    {
+      groove = &g_array_index (layering->grooves, BfGroove, first);
+      if (!bf_convex_parts_near (part, &groove->strip))
+        groove = NULL;
+    }
+  if (groove == NULL)
+    {
+      add_layer (layering, part, layer);
+      return;
+    }
+  bf_convex_part_less (part, &groove->strip, beside);
+  bf_convex_part_within (part, &groove->strip, under);
+  for (guint i = 0; i < beside->len; i++)
+    add_grooved (layering, &g_array_index (beside, BfConvexPart, i), layer, first);
+  if (groove->in_marking_side)
+    layer.from_mm = MAX (layer.from_mm, groove->depth_mm);
+  else
+    layer.to_mm = MIN (layer.to_mm, layering->t_mm - groove->depth_mm);
+  for (guint i = 0; i < under->len; i++)
+    add_grooved (layering, &g_array_index (under, BfConvexPart, i), layer, first);
+}
+
 gboolean
 bf_collide_slab_pieces (const BfFold *fold,
                         const BfSolid *slab,
@@ -98,6 +162,8 @@ bf_collide_slab_pieces (const BfFold *fold,
                         GArray *pieces)
 {
   g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  g_autoptr (GArray) grooves = g_array_new (FALSE, FALSE, sizeof (BfGroove));
+  const Layering layering = { slab, fold->part->metal.thickness_mm, grooves, pieces };
   GArray *parts = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
   const BfRing *outline = bf_fold_face (fold, slab->face)->outline;
   BfBox box = bf_box_empty ();
@@ -109,16 +175,10 @@ bf_collide_slab_pieces (const BfFold *fold,
   bf_ring_flatten (outline, TOOL_SAGITTA_MM, points);
   bf_convex_parts (points, parts);
   cut = cut_parts (&parts, &whole, tools);
+  bf_score_grooves (fold->layout, slab->face, grooves);
   for (guint i = 0; i < parts->len; i++)
-    {
-      BfConvexPart *part = &g_array_index (parts, BfConvexPart, i);
-      BfConvex piece;
-
-      for (guint k = 0; k < part->n; k++)
-        part->corners[k] = to_frame (slab, part->corners[k]);
-      bf_convex_from_slab (&slab->frame, part, fold->part->metal.thickness_mm, &piece);
-      g_array_append_val (pieces, piece);
-    }
+    add_grooved (&layering, &g_array_index (parts, BfConvexPart, i), (Layer){ 0.0, layering.t_mm },
+                 0);
   g_array_unref (parts);
   return cut;
 }
@@ -168,7 +228,7 @@ add_slice (const Slicer *slicer, const Slice *slice)
   const BfSolid *s = slicer->sector;
   double half = (slice->to_rad - slice->from_rad) / 2.0, outer = s->radius_mm + slicer->t_mm;
   gboolean around = slicer->bound == BF_ARC_AROUND;
-  double inner = around ? s->radius_mm : s->radius_mm / cos (half);
+  double inside = outer - s->skin_mm, inner = around ? inside : inside / cos (half);
   BfVec3 x = s->frame.ex, rays[] = { outward (s, slice->from_rad), outward (s, slice->to_rad) };
   BfVec3 middle = outward (s, slice->from_rad + half);
   BfConvex c = { .n_normals = around ? 6 : 4, .n_edges = around ? 6 : 4 };

@@ -117,6 +117,23 @@ bf_convex_part_less (const BfConvexPart *part, const BfConvexPart *tool, GArray 
     }
 }
 
+void
+bf_convex_part_within (const BfConvexPart *part, const BfConvexPart *tool, GArray *within)
+{
+  g_autoptr (GArray) rest = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+
+  g_array_append_vals (rest, part->corners, part->n);
+  for (guint i = 0; i < tool->n && rest->len >= 3; i++)
+    {
+      GArray *kept = clip (rest, tool->corners[i], tool->corners[(i + 1) % tool->n], 1.0);
+
+      g_array_unref (rest);
+      rest = kept;
+    }
+  if (rest->len >= 3)
+    emit (rest, within);
+}
+
 gboolean
 bf_convex_parts_near (const BfConvexPart *a, const BfConvexPart *b)
 {

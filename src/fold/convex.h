@@ -23,6 +23,9 @@ void bf_convex_parts (const GArray *polygon, GArray *parts);
 /* What is left of a part outside of a convex tool, as convex parts; appends BfConvexPart. */
 void bf_convex_part_less (const BfConvexPart *part, const BfConvexPart *tool, GArray *left);
 
+/* What of a part lies within a convex tool; appends BfConvexPart. */
+void bf_convex_part_within (const BfConvexPart *part, const BfConvexPart *tool, GArray *within);
+
 /* TRUE where the two may overlap: their boxes do. */
 gboolean bf_convex_parts_near (const BfConvexPart *a, const BfConvexPart *b);
 

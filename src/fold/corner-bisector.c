@@ -61,18 +61,24 @@ trim_inside_corner (BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 /* Folded, one flange stands over the base's upper face and the other under its lower one: they can
  * meet only where a bend of little angle leaves metal of the flat between the two. Of that metal
  * the marking side comes nearest to the other flange, where it passes through the base's face,
- * R·tan θ outward of the tangent; the flat has it there only at the arc's length. */
+ * R·tan θ outward of the tangent; the flat has it there only at the arc's length.
+ *
+ * A scored flange stands down in the base's thickness as far up as its inside mould line, whatever
+ * its angle. There no metal of it lies further than twice that in the flat beyond where it lies
+ * seen from above. */
 static void
 keep_from_level (const BfLayout *layout, const BfMeeting *meeting, BfSideName name)
 {
   BfFlap *flap = bf_meeting_flap (layout, meeting, name);
   double r = flap->radius_mm, cosine = cos (flap->angle_rad);
+  double mould_w = bf_side_mould_w (flap), beyond = -r * sin (flap->angle_rad) / cosine;
   BfVec2 through = meeting->tangent_crossing;
 
-  if ((r + layout->thickness_mm) * cosine <= r)
+  if (mould_w > 0.0)
+    beyond = 2.0 * mould_w;
+  else if ((r + layout->thickness_mm) * cosine <= r)
     return;
-  through = bf_vec2_along (through, flap->edge_n,
-                           flap->sums.allowance_mm - r * sin (flap->angle_rad) / cosine);
+  through = bf_vec2_along (through, flap->edge_n, flap->sums.allowance_mm + beyond);
   bf_side_keep_flat_beyond_line (
       flap, name, bf_corner_line (layout, meeting, name, through, meeting->gap_mm / 2.0));
 }

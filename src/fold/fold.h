@@ -52,8 +52,10 @@ typedef struct
   BfTurn turn;
   BfBendWay way;
   BfAllowanceRule rule;
-  double inside_radius_mm;
-  double k; /* what the rule amounts to */
+  double inside_radius_mm; /* 0 at a score */
+  double score_left_mm;    /* what the score leaves of the metal; NAN where there is none */
+  double groove_mm;        /* how wide the score is at least; NAN likewise */
+  double k;                /* what the rule amounts to */
   double allowance_mm;
   double setback_mm; /* by the part's measure */
   double deduction_mm;
@@ -134,8 +136,10 @@ typedef struct
 
   /* A sector only: it runs from x = 0 to width, and turns by angle about the line
    * y = 0, z = radius (turned up) or z = −t − radius (turned down). radius is the inside
-   * radius; the metal lies between radius and radius + t from that line. */
-  double width_mm, radius_mm, angle_rad;
+   * radius as the two faces have it, below 0 at a score, which turns about its bottom. skin is the
+   * thickness of what bends, t but for a score; the metal lies between radius + t − skin and
+   * radius + t from that line. */
+  double width_mm, radius_mm, angle_rad, skin_mm;
   BfTurn turn;
 } BfSolid;
 

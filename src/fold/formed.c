@@ -11,10 +11,11 @@ static BfTurned
 turned (const BfLayout *layout, const BfFlap *flap, double fraction)
 {
   double angle = MAX (flap->angle_rad * fraction, FLATTEST_RAD);
+  double neutral = flap->sums.k * flap->sums.skin_mm + layout->thickness_mm - flap->sums.skin_mm;
 
   if (fraction >= 1.0)
     return (BfTurned){ flap->angle_rad, flap->radius_mm };
-  return (BfTurned){ angle, flap->sums.allowance_mm / angle - flap->sums.k * layout->thickness_mm };
+  return (BfTurned){ angle, flap->sums.allowance_mm / angle - neutral };
 }
 
 static BfSolid
@@ -54,6 +55,7 @@ flap_sector (const BfFlap *flap, guint face, const BfPose *parent, BfTurned turn
                 .frame = { bf_pose_point (parent, foot), bf_vec3_scale (e, -1.0), n, parent->m },
                 .width_mm = MAX (end - start, 0.0),
                 .radius_mm = turn.radius_mm,
+                .skin_mm = flap->sums.skin_mm,
                 .angle_rad = turn.angle_rad,
                 .turn = flap->flange->turn };
 }
@@ -180,7 +182,8 @@ extend_by_sector (const BfLayout *layout, const BfSolid *sector, BfFormed *forme
 
   for (int face = 0; face < 2; face++)
     {
-      double radius = sector->radius_mm + (face == 0 ? 0.0 : layout->thickness_mm);
+      double radius =
+          sector->radius_mm + layout->thickness_mm - (face == 0 ? sector->skin_mm : 0.0);
 
       for (int i = 0; i < 8; i++)
         {
@@ -202,8 +205,8 @@ extend_by_sector (const BfLayout *layout, const BfSolid *sector, BfFormed *forme
 static double
 sector_volume (const BfLayout *layout, const BfSolid *sector)
 {
-  double t = layout->thickness_mm;
-  return sector->angle_rad * (sector->radius_mm + t / 2.0) * t * sector->width_mm;
+  double skin = sector->skin_mm, outer = sector->radius_mm + layout->thickness_mm;
+  return sector->angle_rad * (outer - skin / 2.0) * skin * sector->width_mm;
 }
 
 void

@@ -11,7 +11,8 @@
  * or snips can part metal there at all). */
 #define BARE_EDGE_ROOM_MM 0.5
 
-/* A side's own inset and taper; the taper turns about the flange's tangent. */
+/* A side's own inset and taper; the taper turns about the flange's tangent. Where the inside mould
+ * line lies out in the flat, as at a score, the bend is as wide as the flat that stands on it. */
 static void
 add_own_line (BfFlap *flap, BfSideName name)
 {
@@ -20,7 +21,9 @@ add_own_line (BfFlap *flap, BfSideName name)
   double taper = name == BF_SIDE_START ? flange->start_taper_deg : flange->end_taper_deg;
 
   flap->sides[name].own = inset > BF_TOLERANCE_ZERO || fabs (taper) > BF_TOLERANCE_ZERO;
-  if (flap->sides[name].own)
+  if (flap->sides[name].own && bf_side_mould_w (flap) > 0.0)
+    bf_side_add_flat (&flap->sides[name], inset, tan (bf_deg_to_rad (taper)));
+  else if (flap->sides[name].own)
     bf_side_add (&flap->sides[name], inset, tan (bf_deg_to_rad (taper)));
 }
 
@@ -119,6 +122,22 @@ root_room_mm (const BfLayout *layout, const BfFlap *parent, const BfFlap *flap)
   return (room + parent->sums.setback_mm - parent->sums.allowance_mm) / fabs (flap->edge_e.y);
 }
 
+/* A scored parent stands down in the metal of what it hangs on, as far up as its inside mould line:
+ * what hangs on its side begins above that, with metal of the parent beside it. at_w: where its
+ * edge begins. FALSE where there is nothing to keep clear of. */
+static gboolean
+keep_off_score (const BfFlap *parent, BfFlap *flap, BfSideName name, double at_w)
+{
+  BfSide *side = &flap->sides[name];
+  double room = (bf_side_mould_w (parent) - at_w) / fabs (flap->edge_e.y);
+
+  if (bf_side_mould_w (parent) <= 0.0 || room <= BF_TOLERANCE_SIZE_MM)
+    return FALSE;
+  bf_side_add (side, room, 0.0);
+  side->bare_beside = TRUE;
+  return TRUE;
+}
+
 /* A flange on a side that begins at its parent's root has the parent's own bend beside it. */
 static void
 settle_root (const BfLayout *layout, BfFlap *flap, BfSideName name)
@@ -129,7 +148,7 @@ settle_root (const BfLayout *layout, BfFlap *flap, BfSideName name)
   double end = name == BF_SIDE_START ? 0.0 : flap->edge_length_mm;
   double at_w = flap->edge_start.y + flap->edge_e.y * end;
 
-  if (at_w > BF_TOLERANCE_SIZE_MM)
+  if (keep_off_score (parent, flap, name, at_w) || at_w > BF_TOLERANCE_SIZE_MM)
     return;
   if (parent->sides[on].bare_beside)
     {

@@ -2,10 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fold/layout.h"
 
-#include "core/defaults.h"
 #include "fold/corner.h"
 #include "fold/free-corners.h"
 #include "fold/layout-sides.h"
+#include "fold/score.h"
 
 /* ---- building ---------------------------------------------------------------------------- */
 
@@ -33,10 +33,10 @@ init_flap (const BfLayout *layout, BfFlap *flap, const BfFlange *flange)
 
   flap->flange = flange;
   flap->parent = -1;
-  flap->bend = bf_part_resolve_bend (part, flange);
+  flap->bend = bf_bend_as_folded (part, flange);
   flap->angle_rad = bf_deg_to_rad (flange->angle_deg);
-  flap->radius_mm = flap->bend.inside_radius_mm;
   bf_bend_sums (&flap->bend, flap->angle_rad, layout->thickness_mm, part->measure, &flap->sums);
+  flap->radius_mm = flap->sums.face_radius_mm;
   flap->tip_w_mm = flange->length_mm - flap->sums.setback_mm;
   for (int i = 0; i < 2; i++)
     {

@@ -54,7 +54,7 @@ typedef struct
   BfBend bend;
   BfBendSums sums;
   double angle_rad;
-  double radius_mm;
+  double radius_mm; /* as the faces have it: sums.face_radius_mm, below 0 at a score */
 
   /* The drawn edge it hangs on, in the parent's own coordinates and in the blank. */
   BfVec2 edge_start, edge_e, edge_n;

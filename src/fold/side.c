@@ -125,7 +125,7 @@ zone_least (const BfLayout *layout, const BfFlap *flap, BfVec3 end, BfVec3 norma
 {
   /* From the flap's pose back to its bend's centre: down along m (turned up), or up (down). */
   double sign = flap->flange->turn == BF_TURN_UP ? 1.0 : -1.0;
-  double t = layout->thickness_mm, r = flap->radius_mm;
+  double t = layout->thickness_mm, r = flap->radius_mm, ri = r + t - flap->sums.skin_mm;
   double to_centre = sign > 0.0 ? r : -(t + r);
   BfVec3 centre = bf_vec3_along (end, flap->pose.m, to_centre);
   double along_d = bf_vec3_dot (normal, flap->pose.d);
@@ -133,7 +133,7 @@ zone_least (const BfLayout *layout, const BfFlap *flap, BfVec3 end, BfVec3 norma
   double base = bf_vec3_dot (normal, centre);
 
   /* Walk the arc backward from the flap's tangent: it leaves along −d, centred towards m. */
-  double inner = arc_least (-along_d * r, -sign * along_m * r, flap->angle_rad);
+  double inner = arc_least (-along_d * ri, -sign * along_m * ri, flap->angle_rad);
   double outer = arc_least (-along_d * (r + t), -sign * along_m * (r + t), flap->angle_rad);
   return base + MIN (inner, outer);
 }

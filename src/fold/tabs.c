@@ -8,6 +8,7 @@
 #include "fold/corner.h"
 #include "fold/corner-sides.h"
 #include "fold/end-relief.h"
+#include "fold/score.h"
 #include "fold/side.h"
 
 /* Common practice: a hole stands at least twice its width from every edge, and holes no further
@@ -202,7 +203,7 @@ find_root_end (const BfLayout *layout, const BfMeeting *meeting, double least_mm
 static void
 size_tab (const BfLayout *layout, BfFlange *tab, double *inset_mm)
 {
-  BfBend bend = bf_part_resolve_bend (layout->part, tab);
+  BfBend bend = bf_bend_as_folded (layout->part, tab);
   BfBendSums sums;
   double half;
 

@@ -16,6 +16,7 @@ typedef struct
   BfVec3 from;  /* where x = 0 */
   BfVec3 along; /* unit vector, toward x = width */
   double width_mm;
+  gboolean scored; /* the flat is thicker than the bend: it has an end of its own */
   GArray *covered; /* BfFormedReach, in mm from `from`: where the flat goes on */
 } BfFormedMouth;
 
@@ -55,6 +56,9 @@ void bf_formed_add_stop (BfFormedScene *scene, BfVec3 at, BfVec3 normal, double 
 BfVec3 bf_formed_sector_point (
     const BfFormedBuild *build, const BfSolid *sector, double way, BfFormedSide side, double x);
 BfVec3 bf_formed_sector_normal (const BfSolid *sector, double way);
+
+/* Where the sector's root or tip meets the marking side of the flat there, at x = 0. */
+BfVec3 bf_formed_sector_mouth (const BfFormedBuild *build, const BfSolid *sector, gboolean at_tip);
 
 void bf_formed_build_mouths (BfFormedBuild *build, const BfFormed *formed);
 void bf_formed_mouth_clear (gpointer mouth);

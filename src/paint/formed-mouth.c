@@ -8,15 +8,15 @@
 static void
 add_mouth (BfFormedBuild *build, const BfSolid *sector, guint solid, gboolean at_tip)
 {
-  double way = at_tip ? 1.0 : 0.0;
   int parent = bf_fold_face (build->fold, sector->face)->parent;
   BfFormedMouth mouth = { 0 };
 
   mouth.sector = solid;
   mouth.face = at_tip || parent < 0 ? sector->face : (guint)parent;
-  mouth.from = bf_formed_sector_point (build, sector, way, BF_FORMED_MARKING_SIDE, 0.0);
+  mouth.from = bf_formed_sector_mouth (build, sector, at_tip);
   mouth.along = sector->frame.ex;
   mouth.width_mm = sector->width_mm;
+  mouth.scored = sector->skin_mm < build->thickness_mm;
   mouth.covered = g_array_new (FALSE, FALSE, sizeof (BfFormedReach));
   g_array_append_val (build->mouths, mouth);
 }
@@ -84,7 +84,8 @@ meet (BfFormedMouth *mouth, const BfVec3 edge[2], GArray *reaches)
   on_edge = snapped (a < b ? from - a : a - to, a < b ? to - a : a - from, fabs (b - a));
   g_array_append_val (mouth->covered, on_mouth);
   g_array_sort (mouth->covered, compare_reaches);
-  g_array_append_val (reaches, on_edge);
+  if (!mouth->scored)
+    g_array_append_val (reaches, on_edge);
 }
 
 void

@@ -37,12 +37,22 @@ bf_formed_sector_normal (const BfSolid *sector, double way)
                         sector->turn == BF_TURN_UP ? -sin (turned) : sin (turned));
 }
 
-/* 1 − cos a is written 2 sin² (a/2), which keeps its digits as a bend opens flat. */
-BfVec3
-bf_formed_sector_point (
-    const BfFormedBuild *build, const BfSolid *sector, double way, BfFormedSide side, double x)
+/* How deep below the marking side that side of the bend lies: the inside of a scored one at the
+ * score's bottom. */
+static double
+side_depth (const BfFormedBuild *build, const BfSolid *sector, BfFormedSide side)
 {
-  double depth = side == BF_FORMED_MARKING_SIDE ? 0.0 : build->thickness_mm;
+  gboolean marking = side == BF_FORMED_MARKING_SIDE;
+
+  if (marking != (sector->turn == BF_TURN_UP))
+    return marking ? 0.0 : build->thickness_mm;
+  return marking ? build->thickness_mm - sector->skin_mm : sector->skin_mm;
+}
+
+/* 1 − cos a is written 2 sin² (a/2), which keeps its digits as a bend opens flat. */
+static BfVec3
+turned_point (const BfFormedBuild *build, const BfSolid *sector, double way, double depth, double x)
+{
   gboolean up = sector->turn == BF_TURN_UP;
   double radius = sector->radius_mm + (up ? depth : build->thickness_mm - depth);
   double turned = way * drawn_angle (sector);
@@ -51,6 +61,19 @@ bf_formed_sector_point (
   if (drawn_angle (sector) <= 0.0)
     return bf_frame_point (&sector->frame, x, way * flat_zone_mm (build, sector), -depth);
   return bf_frame_point (&sector->frame, x, radius * sin (turned), (up ? rise : -rise) - depth);
+}
+
+BfVec3
+bf_formed_sector_point (
+    const BfFormedBuild *build, const BfSolid *sector, double way, BfFormedSide side, double x)
+{
+  return turned_point (build, sector, way, side_depth (build, sector, side), x);
+}
+
+BfVec3
+bf_formed_sector_mouth (const BfFormedBuild *build, const BfSolid *sector, gboolean at_tip)
+{
+  return turned_point (build, sector, at_tip ? 1.0 : 0.0, 0.0, 0.0);
 }
 
 static double

@@ -182,6 +182,18 @@ write_slots (JsonBuilder *json, const BfBendResult *bend)
   json_builder_end_array (json);
 }
 
+/* Only where there is one. */
+static void
+write_score (JsonBuilder *json, const BfBendResult *bend)
+{
+  if (isnan (bend->score_left_mm))
+    return;
+  begin_object (json, "score");
+  add_number (json, "left", bend->score_left_mm);
+  add_number (json, "groove", bend->groove_mm);
+  json_builder_end_object (json);
+}
+
 static void
 write_bend (JsonBuilder *json, const BfBendResult *bend)
 {
@@ -201,6 +213,7 @@ write_bend (JsonBuilder *json, const BfBendResult *bend)
   add_number (json, "overbend", bf_rad_to_deg (bend->overbend_rad));
   add_number (json, "kept", bend->kept);
   write_slots (json, bend);
+  write_score (json, bend);
   json_builder_end_object (json);
 }
 

@@ -182,16 +182,28 @@ no_relief (void)
   return part;
 }
 
-/* ---- kept but not folded -------------------------------------------------------------------- */
+/* ---- the grain ----------------------------------------------------------------------------- */
 
+/* The bend runs along x; rolled 30° off that, either way, is the last that counts. */
 static BfPart *
-scored (void)
+along_grain (void)
 {
   BfPart *part = one_wall (40.0, 90.0);
 
-  part->bend.way = BF_BEND_WAY_SCORE;
+  part->metal.grain_deg = 30.0;
   return part;
 }
+
+static BfPart *
+along_grain_from_below (void)
+{
+  BfPart *part = one_wall (40.0, 90.0);
+
+  part->metal.grain_deg = 165.0;
+  return part;
+}
+
+/* ---- kept but not folded -------------------------------------------------------------------- */
 
 static BfPart *
 tabbed (void)
@@ -238,8 +250,10 @@ static const Fault faults[] = {
     5.0, 3.3457961 * G_SQRT2 + 1.5 },
   { "/checks/relief-missing", no_relief, "relief-missing", "base:2", BF_SEVERITY_LOOK_AT, NAN,
     NAN },
-  { "/checks/not-folded-yet/score", scored, "not-folded-yet", "front", BF_SEVERITY_MUST_FIX, NAN,
-    NAN },
+  { "/checks/bend-along-grain", along_grain, "bend-along-grain", "front", BF_SEVERITY_LOOK_AT, 30.0,
+    30.0 },
+  { "/checks/bend-along-grain/below", along_grain_from_below, "bend-along-grain", "front",
+    BF_SEVERITY_LOOK_AT, 15.0, 30.0 },
   { "/checks/tab-not-made", tabbed, "tab-not-made", "base:1", BF_SEVERITY_LOOK_AT, NAN, NAN },
   { "/checks/not-folded-yet/folded", folded_corner, "not-folded-yet", "base:1", BF_SEVERITY_LOOK_AT,
     NAN, NAN },
@@ -307,6 +321,23 @@ test_message (void)
 
   g_assert_nonnull (strstr (check->message, "front"));
   g_assert_nonnull (strstr (check->message, "6 mm"));
+}
+
+/* Across the grain, or where nobody knows it, nothing is said. */
+static void
+test_across_grain (void)
+{
+  static const double grains_deg[] = { 30.1, 90.0, 149.9, 210.1, NAN };
+
+  for (guint i = 0; i < G_N_ELEMENTS (grains_deg); i++)
+    {
+      g_autoptr (BfPart) part = one_wall (40.0, 90.0);
+      g_autoptr (BfFold) fold = NULL;
+
+      part->metal.grain_deg = grains_deg[i];
+      fold = bf_fold (part);
+      g_assert_null (find_check (fold, "bend-along-grain", NULL));
+    }
 }
 
 /* An unknown metal has no least radius to hold it to. */
@@ -418,6 +449,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   for (guint i = 0; i < G_N_ELEMENTS (faults); i++)
     g_test_add_data_func (faults[i].path, &faults[i], test_fault);
+  g_test_add_func ("/checks/across-grain", test_across_grain);
   g_test_add_func ("/checks/just-enough", test_just_enough);
   g_test_add_func ("/checks/sound", test_sound);
   g_test_add_func ("/checks/message", test_message);

@@ -96,6 +96,7 @@ make_sector (const BfFold *fold, const BfFormedFlange *flange, BfVec2 from, BfVe
   sector.frame.ey = placed_direction (parent, bf_vec2 (along.y, -along.x));
   sector.frame.ez = parent->frame.ez;
   sector.radius_mm = flange->radius_mm;
+  sector.skin_mm = thickness (fold);
   sector.angle_rad = bf_deg_to_rad (flange->angle_deg);
   sector.turn = flange->turn;
   return sector;
