@@ -31,9 +31,8 @@ write_output (BfWindow *self, const char *kind, const char *path, GError **error
   g_autoptr (BfOutputs) outputs = bf_outputs_new (part, NULL, bf_window_get_paper (self));
   g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
 
-  if (!g_str_equal (kind, "pdf"))
-    bf_outputs_add_pattern (outputs, batch, path);
-  else if (!bf_outputs_add_template (outputs, batch, path, error))
+  if (!(g_str_equal (kind, "pdf") ? bf_outputs_add_template (outputs, batch, path, error)
+                                  : bf_outputs_add_pattern (outputs, batch, path, error)))
     return FALSE;
   return bf_output_batch_commit (batch, error);
 }

@@ -40,6 +40,7 @@
 #define BAR_MM 100.0
 #define BAR_IN 4.0
 #define TICK_MM 1.3
+#define SIDE_OFF_FOOT_MM 3.0
 
 static void
 draw_wrapped (cairo_t *cr, const char *words, BfVec2 at, double width, int max_lines)
@@ -126,7 +127,7 @@ draw_drill_sample (cairo_t *cr, const char *words, double x)
 }
 
 static void
-draw_legend (const BfFold *fold, cairo_t *cr, double width)
+draw_legend (const BfFold *fold, gboolean is_mirrored, cairo_t *cr, double width)
 {
   double x = draw_line_sample (cr, BF_PURPOSE_CUT_OUTSIDE, _ ("cut"), 0.0);
 
@@ -136,7 +137,8 @@ draw_legend (const BfFold *fold, cairo_t *cr, double width)
     x = draw_line_sample (cr, BF_PURPOSE_BEND_DOWN, _ ("fold down"), x);
   if (has_drill (fold))
     draw_drill_sample (cr, _ ("drill"), x);
-  bf_text_show (cr, _ ("marking side up"), CAP, 1.0, bf_vec2 (width, LEGEND_Y));
+  bf_text_show (cr, is_mirrored ? _ ("marking side down") : _ ("marking side up"), CAP, 1.0,
+                bf_vec2 (width, LEGEND_Y));
 }
 
 /* One line of the true length, apart from its ticks, so that a rule laid along it is not misled. */
@@ -200,6 +202,29 @@ draw_page_column (const BfTemplate *template, guint i, cairo_t *cr, double x, do
     bf_text_show (cr, words[row], CAP, 0.0, bf_vec2 (x, PAGE_WORDS_Y + row * LINE_PITCH));
 }
 
+/* words: NULL for none. */
+static void
+draw_extra_row (const char *words, cairo_t *cr, double width)
+{
+  if (words == NULL)
+    return;
+  draw_bold (cr, words, CAP, bf_vec2 (0.0, LEGEND_Y), width);
+  cairo_translate (cr, 0.0, BF_TEMPLATE_WARNING_MM);
+}
+
+void
+bf_template_draw_side (cairo_t *cr)
+{
+  cairo_save (cr);
+  cairo_new_path (cr);
+  cairo_translate (cr, -TICK_MM, -SIDE_OFF_FOOT_MM);
+  cairo_rotate (cr, -G_PI / 2.0);
+  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, 1.0, FALSE);
+  draw_bar (cr, BAR_MM, 10, 0.0);
+  bf_text_show (cr, "100 mm", CAP, 0.0, bf_vec2 (BAR_MM + 2.0, CAP / 2.0));
+  cairo_restore (cr);
+}
+
 void
 bf_template_draw_foot (const BfTemplate *template, guint i, cairo_t *cr, double width_mm)
 {
@@ -210,12 +235,9 @@ bf_template_draw_foot (const BfTemplate *template, guint i, cairo_t *cr, double 
   cairo_move_to (cr, 0.0, RULE_Y);
   cairo_line_to (cr, width_mm, RULE_Y);
   cairo_stroke (cr);
-  if (template->warning != NULL)
-    {
-      draw_bold (cr, template->warning, CAP, bf_vec2 (0.0, LEGEND_Y), width_mm);
-      cairo_translate (cr, 0.0, BF_TEMPLATE_WARNING_MM);
-    }
-  draw_legend (template->fold, cr, width_mm);
+  draw_extra_row (template->warning, cr, width_mm);
+  draw_extra_row (template->notice, cr, width_mm);
+  draw_legend (template->fold, template->is_mirrored, cr, width_mm);
   draw_part_data (template, cr, column - COLUMN_GAP);
   draw_bars (cr);
   draw_page_column (template, i, cr, column, PAGE_COLUMN - MAP_WIDTH - COLUMN_GAP);

@@ -11,7 +11,8 @@
 /* One way to lay the drawing on a grid of pages. */
 typedef struct
 {
-  const GArray *ink; /* BfInkLine, turned */
+  const GArray *ink;   /* BfInkLine, turned */
+  const GArray *marks; /* BfVec2, turned */
   const BfPageFormat *format;
   BfVec2 window; /* a window's size */
   BfVec2 start;  /* lower left corner of the grid, on the turned drawing */
@@ -25,10 +26,13 @@ typedef struct
 /* A line of the drawing that runs so close beside a join is awkward to cut out and to check. */
 #define BESIDE_JOIN_MM 4.0
 
-/* What a plan costs: pages first, then how much of the drawing runs along joins. */
+/* A hole's middle closer to a join than this is hard to punch: paper is cut and glued there. */
+#define MARK_OFF_JOIN_MM 3.0
+
+/* What a plan costs: pages first, then marks on joins, then how much runs along joins. */
 typedef struct
 {
-  guint n_pages;
+  guint n_pages, n_marks;
   double beside_mm;
 } Cost;
 
@@ -47,6 +51,19 @@ turned_ink (const GArray *ink, guint turn_deg)
     {
       const BfInkLine *line = &g_array_index (ink, BfInkLine, i);
       BfInkLine moved = { turn (line->a, turn_deg), turn (line->b, turn_deg) };
+      g_array_append_val (turned, moved);
+    }
+  return turned;
+}
+
+static GArray *
+turned_marks (const GArray *marks, guint turn_deg)
+{
+  GArray *turned = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+
+  for (guint i = 0; marks != NULL && i < marks->len; i++)
+    {
+      BfVec2 moved = turn (g_array_index (marks, BfVec2, i), turn_deg);
       g_array_append_val (turned, moved);
     }
   return turned;
@@ -83,15 +100,14 @@ covered (guint n, double window_mm, double overlap_mm)
 }
 
 static void
-grid_init (Grid *grid, const GArray *ink, const BfPageFormat *format, const double shares[2])
+grid_init (Grid *grid, const double shares[2])
 {
-  BfBox box = ink_box (ink);
+  const BfPageFormat *format = grid->format;
+  BfBox box = ink_box (grid->ink);
   double overlap = format->overlap_mm;
   BfVec2 size = bf_vec2_sub (box.max, box.min), slack;
 
-  grid->ink = ink;
-  grid->format = format;
-  grid->window = bf_vec2 (format->width_mm - 2.0 * format->margin_mm,
+  grid->window = bf_vec2 (format->width_mm - 2.0 * format->margin_mm - format->side_mm,
                           format->height_mm - 2.0 * format->margin_mm - format->foot_mm);
   grid->n[0] = count_windows (size.x, grid->window.x, overlap);
   grid->n[1] = count_windows (size.y, grid->window.y, overlap);
@@ -285,10 +301,26 @@ length_beside_joins (const Grid *grid)
   return length;
 }
 
+static guint
+count_marks_on_joins (const Grid *grid)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < grid->marks->len; i++)
+    {
+      BfVec2 p = g_array_index (grid->marks, BfVec2, i);
+      n += distance_to_join (grid, 0, p.x) < MARK_OFF_JOIN_MM ||
+                   distance_to_join (grid, 1, p.y) < MARK_OFF_JOIN_MM
+               ? 1
+               : 0;
+    }
+  return n;
+}
+
 static Cost
 grid_cost (const Grid *grid)
 {
-  Cost cost = { 0, length_beside_joins (grid) };
+  Cost cost = { 0, count_marks_on_joins (grid), length_beside_joins (grid) };
 
   g_free (mark_cells (grid, &cost.n_pages));
   return cost;
@@ -297,8 +329,11 @@ grid_cost (const Grid *grid)
 static gboolean
 is_cheaper (Cost a, Cost b)
 {
-  return a.n_pages != b.n_pages ? a.n_pages < b.n_pages
-                                : a.beside_mm < b.beside_mm - BF_TOLERANCE_SIZE_MM;
+  if (a.n_pages != b.n_pages)
+    return a.n_pages < b.n_pages;
+  if (a.n_marks != b.n_marks)
+    return a.n_marks < b.n_marks;
+  return a.beside_mm < b.beside_mm - BF_TOLERANCE_SIZE_MM;
 }
 
 /* 0.5, 0.45, 0.55, 0.4, … 0, 1. */
@@ -310,18 +345,18 @@ start_share (guint i)
   return i % 2 == 1 ? 0.5 - away : 0.5 + away;
 }
 
-/* The cheapest start for ink turned one way. */
+/* The cheapest start for a drawing turned one way. best: (inout) knows ink, marks and format. */
 static Cost
-best_start (const GArray *ink, const BfPageFormat *format, Grid *best)
+best_start (Grid *best)
 {
-  Cost least = { G_MAXUINT, HUGE_VAL };
+  Cost least = { G_MAXUINT, G_MAXUINT, HUGE_VAL };
 
   for (guint i = 0; i < N_STARTS * N_STARTS; i++)
     {
       const double shares[2] = { start_share (i % N_STARTS), start_share (i / N_STARTS) };
+      Grid grid = *best;
       Cost cost;
-      Grid grid;
-      grid_init (&grid, ink, format, shares);
+      grid_init (&grid, shares);
       cost = grid_cost (&grid);
       if (!is_cheaper (cost, least))
         continue;
@@ -332,17 +367,22 @@ best_start (const GArray *ink, const BfPageFormat *format, Grid *best)
 }
 
 BfTemplatePlan *
-bf_template_plan_new (const GArray *ink, const BfPageFormat *format)
+bf_template_plan_new (const GArray *ink, const GArray *marks, const BfPageFormat *format)
 {
   g_autoptr (GArray) turned = NULL;
-  Grid upright, sideways;
-  Cost cost;
+  g_autoptr (GArray) marks_upright = turned_marks (marks, 0);
+  g_autoptr (GArray) marks_turned = turned_marks (marks, 90);
+  Grid upright = { .ink = ink, .marks = marks_upright, .format = format };
+  Grid sideways = { .marks = marks_turned, .format = format };
+  Cost cost, cost_turned;
 
   g_return_val_if_fail (ink != NULL && ink->len > 0, NULL);
 
-  turned = turned_ink (ink, 90);
-  cost = best_start (ink, format, &upright);
-  if (best_start (turned, format, &sideways).n_pages < cost.n_pages)
+  sideways.ink = turned = turned_ink (ink, 90);
+  cost = best_start (&upright);
+  cost_turned = best_start (&sideways);
+  cost.beside_mm = cost_turned.beside_mm = 0.0; /* no reason to turn a drawing */
+  if (is_cheaper (cost_turned, cost))
     return plan_from_grid (&sideways, 90);
   return plan_from_grid (&upright, 0);
 }

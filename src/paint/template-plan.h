@@ -18,6 +18,7 @@ typedef struct
   double margin_mm;           /* what a printer can't reach, on all sides */
   double foot_mm;             /* kept for words at the page's foot, above the margin */
   double overlap_mm;          /* what neighbours show of each other */
+  double side_mm;             /* kept at the right, within the margin */
 } BfPageFormat;
 
 /* A straight line of the drawing, in its own coordinates. */
@@ -51,9 +52,12 @@ typedef struct
   GArray *pages; /* BfPlanPage, row by row; only those that hold ink */
 } BfTemplatePlan;
 
-/* The plan with the fewest pages; where several have as few, the one that is not turned and has
- * the drawing in the middle. ink: BfInkLine, at least one. Returns: (transfer full). */
+/* The plan with the fewest pages; where several have as few, the one with the fewest of marks on or
+ * close beside a join, then the one that is not turned and has the drawing in the middle.
+ * ink: BfInkLine, at least one. marks: BfVec2, the middles of holes, or NULL.
+ * Returns: (transfer full). */
 BfTemplatePlan *bf_template_plan_new (const GArray *ink,
+                                      const GArray *marks,
                                       const BfPageFormat *format) G_GNUC_WARN_UNUSED_RESULT;
 void bf_template_plan_free (BfTemplatePlan *plan);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfTemplatePlan, bf_template_plan_free)

@@ -10,11 +10,16 @@
 
 struct _BfTemplate
 {
-  BfFold *fold;
+  BfFold *asked; /* as the caller has it */
+  BfFold *fold;  /* as it is drawn: that one, or as the metal's other face shows it */
+  gboolean is_mirrored;
+  BfPrinterScale printer;
+  double width_mm, height_mm; /* the paper; the plan knows it as it comes out of the printer */
   BfUnits units;
   char *date;
   char *sentence; /* the set-up */
   char *warning;  /* NULL where nothing must be fixed */
+  char *notice;   /* how this is not a usual template; NULL where it is */
   BfTemplatePlan *plan;
   GPtrArray *labels; /* of the pages */
 };
@@ -22,7 +27,8 @@ struct _BfTemplate
 #define BF_TEMPLATE_MARGIN_MM 10.0
 #define BF_TEMPLATE_OVERLAP_MM 10.0
 #define BF_TEMPLATE_FOOT_MM 32.0
-#define BF_TEMPLATE_WARNING_MM 5.5 /* taller by this where there is a warning */
+#define BF_TEMPLATE_WARNING_MM 5.5 /* taller by this for a warning, and again for a notice */
+#define BF_TEMPLATE_SIDE_MM 4.0    /* for the upright check bar */
 #define BF_TEMPLATE_CAP_MM 2.5     /* the smallest capitals on paper */
 
 /* Where page i joins its neighbours: marks and words. cr as for bf_blank_view_draw(). */
@@ -43,6 +49,10 @@ void bf_template_draw_cross (cairo_t *cr, BfVec2 at);
 /* The words, bars and map at the foot of page i. cr's units are millimetres, y down from the
  * foot's upper left corner; width_mm is what the printer can reach. */
 void bf_template_draw_foot (const BfTemplate *template, guint i, cairo_t *cr, double width_mm);
+
+/* The upright check bar at the right of the page, above the foot. cr's units are millimetres, y
+ * down; its origin is where the foot's upper right corner is. */
+void bf_template_draw_side (cairo_t *cr);
 
 /* The map of all pages with page i marked, fitted into that width and height. cr's units are
  * millimetres, y down from the map's upper left corner. */

@@ -87,19 +87,103 @@ today (void)
   return g_date_time_format (now, "%Y-%m-%d");
 }
 
-static BfTemplatePlan *
-plan_pages (const BfFold *fold, const BfPaper *paper, gboolean has_warning)
+/* The middles of what is drilled or round. */
+static GArray *
+collect_marks (const BfFold *fold)
 {
-  g_autoptr (GArray) ink = collect_ink (fold);
-  BfPageFormat format = { .width_mm = paper->width_mm,
-                          .height_mm = paper->height_mm,
-                          .margin_mm = BF_TEMPLATE_MARGIN_MM,
-                          .foot_mm = BF_TEMPLATE_FOOT_MM,
-                          .overlap_mm = BF_TEMPLATE_OVERLAP_MM };
+  GArray *marks = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  BfVec2 centre;
 
-  if (has_warning)
-    format.foot_mm += BF_TEMPLATE_WARNING_MM;
-  return bf_template_plan_new (ink, &format);
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    if (bf_fold_relief (fold, i)->drill != NULL)
+      g_array_append_val (marks, bf_fold_relief (fold, i)->at);
+  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
+    if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), &centre, NULL))
+      g_array_append_val (marks, centre);
+  return marks;
+}
+
+/* The paper as it comes out of the printer: a page that is printed smaller holds less. */
+static void
+init_format (const BfTemplate *template, BfPageFormat *format)
+{
+  *format = (BfPageFormat){ .width_mm = template->width_mm * template->printer.x,
+                            .height_mm = template->height_mm * template->printer.y,
+                            .margin_mm = BF_TEMPLATE_MARGIN_MM,
+                            .foot_mm = BF_TEMPLATE_FOOT_MM,
+                            .side_mm = BF_TEMPLATE_SIDE_MM,
+                            .overlap_mm = BF_TEMPLATE_OVERLAP_MM };
+  if (template->warning != NULL)
+    format->foot_mm += BF_TEMPLATE_WARNING_MM;
+  if (template->notice != NULL)
+    format->foot_mm += BF_TEMPLATE_WARNING_MM;
+}
+
+/* The upright check bar has a column of its own, unless that would cost a page. */
+static BfTemplatePlan *
+plan_pages (const BfTemplate *template)
+{
+  g_autoptr (GArray) ink = collect_ink (template->fold);
+  g_autoptr (GArray) marks = collect_marks (template->fold);
+  g_autoptr (BfTemplatePlan) with_bar = NULL;
+  g_autoptr (BfTemplatePlan) without = NULL;
+  BfPageFormat format;
+
+  init_format (template, &format);
+  with_bar = bf_template_plan_new (ink, marks, &format);
+  if (with_bar->pages->len == 1)
+    return g_steal_pointer (&with_bar);
+  format.side_mm = 0.0;
+  without = bf_template_plan_new (ink, marks, &format);
+  return without->pages->len < with_bar->pages->len ? g_steal_pointer (&without)
+                                                    : g_steal_pointer (&with_bar);
+}
+
+/* The part as seen on the other face of its metal: in a mirror, and what is turned up there is
+ * turned down here. Paper that is glued there and followed so gives the same part. */
+static BfFold *
+other_face (const BfFold *fold)
+{
+  g_autoptr (BfPart) part = bf_part_mirror (fold->asked);
+
+  for (guint i = 0; i < part->flanges->len; i++)
+    {
+      BfFlange *flange = g_ptr_array_index (part->flanges, i);
+      flange->turn = flange->turn == BF_TURN_UP ? BF_TURN_DOWN : BF_TURN_UP;
+    }
+  return bf_fold (part);
+}
+
+static char *
+notice_words (const BfTemplate *template)
+{
+  g_autofree char *printer = NULL;
+  const char *face = template->is_mirrored
+                         ? _ ("For the other face, mirrored: up and down are told as seen on it.")
+                         : NULL;
+
+  if (!bf_printer_scale_is_none (&template->printer))
+    /* Translators: how long the printer makes what should be 100 %, across the page and down it. */
+    printer =
+        g_strdup_printf (_ ("Corrected for a printer that prints %.2f %% across, %.2f %% down."),
+                         template->printer.x * 100.0, template->printer.y * 100.0);
+  if (face == NULL)
+    return g_steal_pointer (&printer);
+  return g_strjoin (" ", face, printer, NULL);
+}
+
+static void
+take_options (BfTemplate *template, const BfTemplateOptions *options)
+{
+  const BfPaper *paper = options->paper != NULL ? options->paper : bf_paper_default ();
+  gboolean is_right = options->printer.x <= 0.0 || options->printer.y <= 0.0;
+
+  template->units = options->units;
+  template->date = options->date != NULL ? g_strdup (options->date) : today ();
+  template->width_mm = paper->width_mm;
+  template->height_mm = paper->height_mm;
+  template->printer = is_right ? bf_printer_scale_none () : options->printer;
+  template->is_mirrored = options->mirror;
 }
 
 BfTemplate *
@@ -111,16 +195,14 @@ bf_template_new (BfFold *fold, const BfTemplateOptions *options)
   g_return_val_if_fail (fold != NULL, NULL);
 
   defaults.units = fold->part->units;
-  if (options == NULL)
-    options = &defaults;
   template = g_new0 (BfTemplate, 1);
-  template->fold = bf_fold_ref (fold);
-  template->units = options->units;
-  template->date = options->date != NULL ? g_strdup (options->date) : today ();
-  template->sentence = sentence_in (fold->part, options->units);
+  take_options (template, options != NULL ? options : &defaults);
+  template->asked = bf_fold_ref (fold);
+  template->fold = template->is_mirrored ? other_face (fold) : bf_fold_ref (fold);
+  template->sentence = sentence_in (fold->part, template->units);
   template->warning = warning_words (fold);
-  template->plan = plan_pages (fold, options->paper != NULL ? options->paper : bf_paper_default (),
-                               template->warning != NULL);
+  template->notice = notice_words (template);
+  template->plan = plan_pages (template);
   template->labels = g_ptr_array_new_with_free_func (g_free);
   for (guint i = 0; i < template->plan->pages->len; i++)
     g_ptr_array_add (template->labels,
@@ -131,12 +213,14 @@ bf_template_new (BfFold *fold, const BfTemplateOptions *options)
 void
 bf_template_free (BfTemplate *template)
 {
+  bf_fold_unref (template->asked);
   bf_fold_unref (template->fold);
   bf_template_plan_free (template->plan);
   g_ptr_array_unref (template->labels);
   g_free (template->date);
   g_free (template->sentence);
   g_free (template->warning);
+  g_free (template->notice);
   g_free (template);
 }
 
@@ -149,23 +233,27 @@ bf_template_n_pages (const BfTemplate *template)
 const BfFold *
 bf_template_fold (const BfTemplate *template)
 {
-  return template->fold;
+  return template->asked;
 }
 
 BfTemplatePage
 bf_template_page (const BfTemplate *template, guint i)
 {
   const BfTemplatePlan *plan = template->plan;
-  BfVec2 corner = { 0.0, 0.0 };
+  BfVec2 origin = { 0.0, 0.0 };
 
   g_return_val_if_fail (i < plan->pages->len, (BfTemplatePage){ 0 });
 
-  corner = bf_template_plan_corner (plan, bf_template_plan_page (plan, i));
+  origin = bf_template_plan_corner (plan, bf_template_plan_page (plan, i));
+  origin = bf_template_plan_unturn (plan, origin);
+  if (template->is_mirrored)
+    origin.x = -origin.x;
   return (BfTemplatePage){ .label = g_ptr_array_index (template->labels, i),
                            .turn_deg = plan->turn_deg,
-                           .origin = bf_template_plan_unturn (plan, corner),
-                           .width_mm = plan->format.width_mm,
-                           .height_mm = plan->format.height_mm };
+                           .is_mirrored = template->is_mirrored,
+                           .origin = origin,
+                           .width_mm = template->width_mm,
+                           .height_mm = template->height_mm };
 }
 
 /* What is seen of the blank between the page's joins, in the blank's own coordinates. */
@@ -217,19 +305,26 @@ bf_template_draw_page (const BfTemplate *template, guint i, cairo_t *cr)
   const BfPageFormat *format = &plan->format;
   double margin = format->margin_mm, width = format->width_mm - 2.0 * margin;
   double foot_top = format->height_mm - margin - format->foot_mm;
+  double drawing_width = width - format->side_mm;
 
   g_return_if_fail (i < plan->pages->len && cr != NULL);
 
   cairo_save (cr);
   cairo_set_tolerance (cr, CURVE_TOLERANCE);
+  cairo_scale (cr, 1.0 / template->printer.x, 1.0 / template->printer.y);
   cairo_save (cr);
-  cairo_rectangle (cr, margin, margin, width, foot_top - margin);
+  cairo_rectangle (cr, margin, margin, drawing_width, foot_top - margin);
   cairo_clip (cr);
   place_blank (plan, bf_template_plan_page (plan, i), cr);
   bf_template_draw_joins (template, i, cr);
   draw_blank (template, i, cr);
   cairo_restore (cr);
+  cairo_save (cr);
   cairo_translate (cr, margin, foot_top);
   bf_template_draw_foot (template, i, cr, width);
+  cairo_restore (cr);
+  cairo_translate (cr, format->width_mm - margin, foot_top);
+  if (format->side_mm > 0.0)
+    bf_template_draw_side (cr);
   cairo_restore (cr);
 }

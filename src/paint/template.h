@@ -6,6 +6,7 @@
 
 #include "fold/fold.h"
 #include "paint/paper.h"
+#include "paint/printer-scale.h"
 
 /* The full-size paper template of a blank, on as many pages as it takes. Nothing here knows PDF
  * or printers: whoever has a cairo context of the page's size draws a page on it. */
@@ -15,14 +16,18 @@ typedef struct
   const BfPaper *paper; /* NULL: the default */
   BfUnits units;        /* for numbers in words */
   const char *date;     /* as it shall stand on the pages; NULL: today, as 2026-01-31 */
+  gboolean mirror;      /* for the metal's other face: what is up there is told as down */
+  gboolean corners_only;
+  BfPrinterScale printer; /* both 0 stand for a printer that is right */
 } BfTemplateOptions;
 
 typedef struct
 {
-  const char *label; /* "A1": column letter, row number from the top; the template's string */
-  guint turn_deg;    /* 0 or 90: how far the blank is turned counter-clockwise on the page, which
-                      * is always held upright */
-  BfVec2 origin;     /* the blank's point that lies at the page's lower left corner */
+  const char *label;    /* "A1": column letter, row number from the top; the template's string */
+  guint turn_deg;       /* 0 or 90: how far the blank is turned counter-clockwise on the page, which
+                         * is always held upright */
+  gboolean is_mirrored; /* seen from the other face: on it the blank's x runs the other way */
+  BfVec2 origin;        /* the blank's point that lies at the page's lower left corner */
   double width_mm, height_mm;
 } BfTemplatePage;
 

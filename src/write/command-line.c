@@ -8,6 +8,7 @@
 
 #include "core/names.h"
 #include "core/part-file.h"
+#include "write/command-how.h"
 #include "write/demo.h"
 #include "write/output-batch.h"
 
@@ -49,10 +50,10 @@ static const Option options[] = {
   { "--strip", TRUE, FALSE, NULL },
   { "--pack", TRUE, FALSE, NULL },
   { "--corners-only", FALSE, FALSE, NULL },
-  { "--mirror", FALSE, FALSE, NULL },
-  { "--kerf", TRUE, FALSE, NULL },
-  { "--bend-lines", TRUE, FALSE, NULL },
-  { "--printer-scale", TRUE, FALSE, NULL },
+  { "--mirror", FALSE, FALSE, bf_command_how_mirror },
+  { "--kerf", TRUE, FALSE, bf_command_how_kerf },
+  { "--bend-lines", TRUE, FALSE, bf_command_how_bend_lines },
+  { "--printer-scale", TRUE, FALSE, bf_command_how_printer_scale },
 };
 
 /* Where the parser stands in argv. */
@@ -93,10 +94,9 @@ apply_template (BfCommand *command, const char *value, GError **error)
 static gboolean
 apply_pattern (BfCommand *command, const char *value, GError **error)
 {
-  if (bf_output_has_suffix (value, ".pdf"))
-    return refuse (error, "--pattern", _ ("a pattern as PDF is not built yet; use .svg or .dxf"));
-  if (!bf_output_has_suffix (value, ".svg") && !bf_output_has_suffix (value, ".dxf"))
-    return refuse (error, "--pattern", _ ("the file's name must end in .svg or .dxf"));
+  if (!bf_output_has_suffix (value, ".svg") && !bf_output_has_suffix (value, ".dxf") &&
+      !bf_output_has_suffix (value, ".pdf"))
+    return refuse (error, "--pattern", _ ("the file's name must end in .svg, .dxf or .pdf"));
   g_ptr_array_add (command->patterns, g_strdup (value));
   return TRUE;
 }
@@ -300,7 +300,9 @@ check (const BfCommand *command, GError **error)
   if (command->help || command->version)
     return TRUE;
   if (command->demo_dir != NULL)
-    return check_demo (command, error);
+    return check_demo (command, error) && bf_command_how_check (command, error);
+  if (!bf_command_how_check (command, error))
+    return FALSE;
   if (has_outputs (command))
     return check_files (command, error) && check_targets (command, error);
   if (command->paper != NULL)

@@ -6,6 +6,7 @@
 
 #include "core/part.h"
 #include "paint/paper.h"
+#include "write/outputs.h"
 
 /* What a person asked for on the command line, as a value; no display and no toolkit needed.
  *
@@ -36,12 +37,14 @@ typedef struct
   gboolean help, version;
   gboolean report;
   char *template_path;  /* NULL: none asked */
-  GPtrArray *patterns;  /* char *, each ending in .svg or .dxf */
+  GPtrArray *patterns;  /* char *, each ending in .svg, .dxf or .pdf */
   char *marking_path;   /* ending in .pdf or .csv; NULL: none asked */
   char *demo_dir;       /* NULL: none asked */
   const BfPaper *paper; /* NULL: not given */
   gboolean has_units;   /* FALSE: each part's own */
   BfUnits units;
+  BfOutputHow how;
+  gboolean has_printer_scale, has_kerf, has_bend_lines; /* whether they were given */
 } BfCommand;
 
 /* Reads argv (argv[0] is the program's name; argv is not changed). The message of an error reads

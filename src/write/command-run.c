@@ -15,14 +15,13 @@
 
 /* g_print() and g_printerr() turn UTF-8 into what the terminal reads; files go out as they are. */
 
+/* The help is told in pieces, so that a change of one leaves the translations of the others. */
 static void
-print_help (void)
+print_outputs_help (void)
 {
-  g_autofree char *papers = bf_paper_names ();
-
   g_print (
       /* Translators: keep option names, FILE, OUT.pdf and so on as they are, and lines at most 80
-       * characters long. The %s is a list of papers, "A4, A3, Letter". */
+       * characters long. */
       _ ("Usage:\n"
          "  benchfold [FILE...]               opens parts, or an empty page, in the window\n"
          "  benchfold OUTPUT... [HOW] FILE    writes outputs of one part; needs no display\n"
@@ -35,20 +34,55 @@ print_help (void)
          "  --template OUT.pdf   the blank at full size on paper, tiled over as many pages\n"
          "                       as it takes, to be glued to the metal and marked through\n"
          "  --pattern OUT.svg    outline, holes and bend lines as a drawing in mm\n"
-         "  --pattern OUT.dxf    the same for a cutting machine; --pattern may be given\n"
+         "  --pattern OUT.dxf    the same for a cutting machine\n"
+         "  --pattern OUT.pdf    the same on one page, however large; --pattern may be given\n"
          "                       more than once, a file each\n"
          "  --marking OUT.pdf    marking out with a rule and a square, step by step, where\n"
          "                       there is no printer for the template; OUT.csv: as a table\n"
          "  --report             sizes, bends, reliefs, seams and checks as JSON, printed\n"
          "                       last; always in mm and degrees\n"
-         "\n"
-         "How:\n"
+         "\n"));
+}
+
+static void
+print_how_help (void)
+{
+  g_autofree char *papers = bf_paper_names ();
+
+  g_print (
+      /* Translators: keep option names, NAME, X,Y, on, off, in, out and notches as they are, and
+       * lines at most 80 characters long. The %s is a list of papers, "A4, A3, Letter". */
+      _ ("How:\n"
          "  --paper NAME         paper of the template, one of\n"
          "                         %s;\n"
          "                       with --report its pages are listed there too\n"
          "  --units mm|in        units of words, and of a DXF drawing; else the part's own\n"
          "\n"
-         "Others:\n"
+         "How, for the template:\n"
+         "  --mirror             for the metal's other face: seen in a mirror, and bends\n"
+         "                       told as they are seen there\n"
+         "  --printer-scale X,Y  for a printer that is off: what its bars of 100 mm measure,\n"
+         "                       across and down the page, divided by 100: 0.992,1.004\n"
+         "\n"
+         "How, for patterns:\n"
+         "  --kerf on|off        every cut edge moved by half the kerf into the waste; else\n"
+         "                       edges are as the finished blank has them\n"
+         "  --bend-lines in|out|notches\n"
+         "                       bend lines drawn, left out, or shown by small notches in\n"
+         "                       the outline at their ends\n"
+         "\n"),
+      papers);
+}
+
+static void
+print_help (void)
+{
+  print_outputs_help ();
+  print_how_help ();
+  g_print (
+      /* Translators: keep option names, DIR and FILE as they are, and lines at most 80 characters
+       * long. */
+      _ ("Others:\n"
          "  --demo DIR           writes an example part and its outputs into DIR, which is\n"
          "                       made if need be, and opens the part if it can\n"
          "  --help               prints this\n"
@@ -58,8 +92,7 @@ print_help (void)
          "warning on it. A file is written whole or not at all.\n"
          "\n"
          "Exit status: 0 done, 1 FILE is not a part that can be read, 2 wrong usage,\n"
-         "3 an output could not be written.\n"),
-      papers);
+         "3 an output could not be written.\n"));
 }
 
 /* One line on stderr whatever stands in the message. file: NULL for none. */
@@ -112,7 +145,8 @@ add_files (const BfCommand *command, BfOutputs *outputs, BfOutputBatch *batch, G
       !bf_outputs_add_template (outputs, batch, command->template_path, error))
     return FALSE;
   for (guint i = 0; i < command->patterns->len; i++)
-    bf_outputs_add_pattern (outputs, batch, g_ptr_array_index (command->patterns, i));
+    if (!bf_outputs_add_pattern (outputs, batch, g_ptr_array_index (command->patterns, i), error))
+      return FALSE;
   return command->marking_path == NULL ||
          bf_outputs_add_marking (outputs, batch, command->marking_path, error);
 }
@@ -134,8 +168,10 @@ write_outputs (const BfCommand *command, BfPart *part, GError **error)
   g_autoptr (BfOutputs) outputs =
       bf_outputs_new (part, command->has_units ? &command->units : NULL, command->paper);
   g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
-  g_autofree char *report = command->report ? bf_outputs_report (outputs) : NULL;
+  g_autofree char *report = NULL;
 
+  bf_outputs_set_how (outputs, &command->how);
+  report = command->report ? bf_outputs_report (outputs) : NULL;
   return add_files (command, outputs, batch, error) && bf_output_batch_commit (batch, error) &&
          (report == NULL || print_report (report, error));
 }

@@ -82,9 +82,9 @@ add_outputs (const BfCommand *command, BfOutputBatch *batch, BfPart *part, GErro
   if (!bf_outputs_add_template (outputs, batch, template_path, error))
     return FALSE;
   bf_output_batch_add (batch, report_path, report);
-  bf_outputs_add_pattern (outputs, batch, svg_path);
-  bf_outputs_add_pattern (outputs, batch, dxf_path);
-  return bf_outputs_add_marking (outputs, batch, marking_path, error);
+  return bf_outputs_add_pattern (outputs, batch, svg_path, error) &&
+         bf_outputs_add_pattern (outputs, batch, dxf_path, error) &&
+         bf_outputs_add_marking (outputs, batch, marking_path, error);
 }
 
 static void

@@ -87,6 +87,8 @@ write_comments (BfDxf *dxf, const BfPattern *pattern)
   bf_dxf_words (dxf, 999, pattern->name);
   bf_dxf_words (dxf, 999, pattern->setup);
   bf_dxf_words (dxf, 999, pattern->origin);
+  if (pattern->kerf != NULL)
+    bf_dxf_words (dxf, 999, pattern->kerf);
   if (pattern->warning != NULL)
     bf_dxf_words (dxf, 999, pattern->warning);
 }

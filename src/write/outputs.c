@@ -8,6 +8,7 @@
 #include "write/dxf.h"
 #include "write/marking-csv.h"
 #include "write/marking-pdf.h"
+#include "write/pattern-pdf.h"
 #include "write/report.h"
 #include "write/svg.h"
 #include "write/template-pdf.h"
@@ -54,6 +55,14 @@ bf_outputs_free (BfOutputs *outputs)
   g_free (outputs);
 }
 
+void
+bf_outputs_set_how (BfOutputs *outputs, const BfOutputHow *how)
+{
+  g_return_if_fail (outputs != NULL && how != NULL && outputs->template == NULL);
+
+  outputs->how = *how;
+}
+
 static const BfPaper *
 paper_of (const BfOutputs *outputs)
 {
@@ -63,8 +72,10 @@ paper_of (const BfOutputs *outputs)
 static const BfTemplate *
 lay_out_template (BfOutputs *outputs)
 {
-  BfTemplateOptions options = { .units = outputs->shown->part->units };
+  BfTemplateOptions options = outputs->how.template;
 
+  options.units = outputs->shown->part->units;
+  options.date = NULL;
   options.paper = paper_of (outputs);
   if (outputs->template == NULL)
     outputs->template = bf_template_new (outputs->shown, &options);
@@ -119,21 +130,32 @@ bf_outputs_add_marking (BfOutputs *outputs, BfOutputBatch *batch, const char *pa
   return TRUE;
 }
 
-void
-bf_outputs_add_pattern (BfOutputs *outputs, BfOutputBatch *batch, const char *path)
+static GBytes *
+pattern_bytes (BfOutputs *outputs, const char *path, GError **error)
 {
-  gboolean is_dxf;
-  BfUnits drawn_in;
-  g_autoptr (BfPattern) pattern = NULL;
-  g_autoptr (GBytes) bytes = NULL;
+  gboolean is_dxf = bf_output_has_suffix (path, ".dxf");
+  const BfPatternOptions options = { .drawn_in = is_dxf ? outputs->shown->part->units : BF_UNITS_MM,
+                                     .kerf = outputs->how.kerf,
+                                     .bend_lines = outputs->how.bend_lines };
+  g_autoptr (BfPattern) pattern = bf_pattern_new (outputs->shown, &options);
   char *text;
 
-  g_return_if_fail (outputs != NULL && batch != NULL);
+  if (bf_output_has_suffix (path, ".pdf"))
+    return bf_pattern_pdf (pattern, error);
+  text = is_dxf ? bf_dxf_text (pattern, options.drawn_in) : bf_svg_text (pattern);
+  return g_bytes_new_take (text, strlen (text));
+}
 
-  is_dxf = bf_output_has_suffix (path, ".dxf");
-  drawn_in = is_dxf ? outputs->shown->part->units : BF_UNITS_MM;
-  pattern = bf_pattern_new (outputs->shown, drawn_in, NULL);
-  text = is_dxf ? bf_dxf_text (pattern, drawn_in) : bf_svg_text (pattern);
-  bytes = g_bytes_new_take (text, strlen (text));
+gboolean
+bf_outputs_add_pattern (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
+{
+  g_autoptr (GBytes) bytes = NULL;
+
+  g_return_val_if_fail (outputs != NULL && batch != NULL && path != NULL, FALSE);
+
+  bytes = pattern_bytes (outputs, path, error);
+  if (bytes == NULL)
+    return FALSE;
   bf_output_batch_add (batch, path, bytes);
+  return TRUE;
 }

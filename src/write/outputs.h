@@ -5,14 +5,24 @@
 #include "fold/fold.h"
 #include "paint/template.h"
 #include "write/output-batch.h"
+#include "write/pattern.h"
 
 /* The outputs of one part, worked out in memory and added to a batch; nothing is written here. */
+
+/* How outputs are made, beyond paper and units; all zero is what holds where nothing is asked. */
+typedef struct
+{
+  BfTemplateOptions template; /* its paper, units and date are not looked at */
+  gboolean kerf;              /* of patterns */
+  BfBendLines bend_lines;
+} BfOutputHow;
 
 typedef struct
 {
   BfFold *fold;         /* in the part's own units: the report's */
   BfFold *shown;        /* in the units that words and drawings are to have */
   const BfPaper *paper; /* NULL: not given */
+  BfOutputHow how;
   BfTemplate *template; /* laid out when it is first needed; NULL before */
 } BfOutputs;
 
@@ -22,6 +32,10 @@ BfOutputs *
 bf_outputs_new (BfPart *part, const BfUnits *units, const BfPaper *paper) G_GNUC_WARN_UNUSED_RESULT;
 void bf_outputs_free (BfOutputs *outputs);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfOutputs, bf_outputs_free)
+
+/* To be called before anything is worked out. how is copied; the pens it names are kept by
+ * reference. */
+void bf_outputs_set_how (BfOutputs *outputs, const BfOutputHow *how);
 
 /* The report; its pages are null where no paper was given. Returns: (transfer full). */
 char *bf_outputs_report (BfOutputs *outputs) G_GNUC_WARN_UNUSED_RESULT;
@@ -36,5 +50,6 @@ gboolean bf_outputs_add_template (BfOutputs *outputs,
 gboolean
 bf_outputs_add_marking (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error);
 
-/* A pattern as path's suffix says, .svg or .dxf. */
-void bf_outputs_add_pattern (BfOutputs *outputs, BfOutputBatch *batch, const char *path);
+/* A pattern as path's suffix says, .svg, .dxf or .pdf. FALSE as above. */
+gboolean
+bf_outputs_add_pattern (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error);

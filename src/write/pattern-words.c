@@ -61,7 +61,8 @@ new_block (const BfPattern *pattern, guint wraps, double cap_height_mm)
 {
   Block block = { g_ptr_array_new_with_free_func ((GDestroyNotify)bf_blank_label_free),
                   { .along = { 1.0, 0.0 } } };
-  const char *lines[] = { pattern->name, pattern->setup, pattern->origin, pattern->warning };
+  const char *lines[] = { pattern->name, pattern->setup, pattern->origin, pattern->kerf,
+                          pattern->warning };
   glong longest = 1, line_length;
 
   for (guint i = 0; i < G_N_ELEMENTS (lines); i++)

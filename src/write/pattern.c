@@ -8,6 +8,7 @@
 #include "make/drill-list.h"
 #include "paint/blank-field.h"
 #include "paint/blank-labels.h"
+#include "write/pattern-cuts.h"
 #include "write/pattern-words.h"
 
 #define CENTRE_ABOVE_BASELINE 0.4 /* of words' ground, as a share of the capitals' height */
@@ -17,6 +18,7 @@ free_item (gpointer data)
 {
   BfPatternItem *item = data;
 
+  g_clear_pointer (&item->ring, bf_ring_free);
   g_free (item->words);
   g_free (item);
 }
@@ -104,13 +106,24 @@ add_drills (BfPattern *pattern)
 }
 
 static void
-add_rings (BfPattern *pattern, BfPurpose purpose)
+add_cuts (BfPattern *pattern, const BfPatternCuts *cuts, BfPurpose purpose)
 {
-  const BfBlank *blank = &pattern->fold->blank;
+  for (guint i = 0; i < cuts->cuts->len; i++)
+    {
+      const BfPatternCut *cut = &g_array_index (cuts->cuts, BfPatternCut, i);
+      BfPatternItem *item;
 
-  for (guint i = 0; i < blank->rings->len; i++)
-    if (bf_blank_ring_purpose (pattern->fold, i) == purpose)
-      add_item (pattern, purpose, BF_PATTERN_RING)->ring = bf_blank_ring (blank, i);
+      if (cut->purpose != purpose)
+        continue;
+      item = add_item (pattern, purpose, cut->ring != NULL ? BF_PATTERN_RING : BF_PATTERN_LINE);
+      item->at = cut->line[0];
+      item->to = cut->line[1];
+      if (cut->ring != NULL)
+        item->ring = bf_ring_copy (cut->ring);
+      else
+        item->words = g_strdup (purpose == BF_PURPOSE_SLOT ? _ ("one cut along the slot’s middle")
+                                                           : _ ("end of a bend line"));
+    }
 }
 
 static char *
@@ -141,35 +154,63 @@ describe_warning (const BfFold *fold)
                           n);
 }
 
-BfPattern *
-bf_pattern_new (BfFold *fold, BfUnits drawn_in, const char *date)
+/* The box of all contours, which a kerf makes larger than the blank. */
+static BfBox
+contours_box (const BfPatternCuts *cuts)
 {
+  BfBox box = bf_box_empty ();
+
+  for (guint i = 0; i < cuts->cuts->len; i++)
+    if (g_array_index (cuts->cuts, BfPatternCut, i).ring != NULL)
+      bf_ring_extend_box (g_array_index (cuts->cuts, BfPatternCut, i).ring, &box);
+  return box;
+}
+
+static void
+add_items (BfPattern *pattern, const BfPatternCuts *cuts, BfBendLines bend_lines)
+{
+  if (pattern->fold->blank.rings->len > 0)
+    add_words (pattern);
+  if (bend_lines == BF_BEND_LINES_IN)
+    {
+      add_bends (pattern, BF_TURN_UP, BF_PURPOSE_BEND_UP);
+      add_bends (pattern, BF_TURN_DOWN, BF_PURPOSE_BEND_DOWN);
+    }
+  add_cuts (pattern, cuts, BF_PURPOSE_BEND_UP);
+  add_cuts (pattern, cuts, BF_PURPOSE_BEND_DOWN);
+  add_drills (pattern);
+  for (guint i = 0; i < cuts->too_small->len; i++)
+    add_mark (pattern, g_array_index (cuts->too_small, BfVec2, i));
+  add_cuts (pattern, cuts, BF_PURPOSE_SLOT);
+  add_cuts (pattern, cuts, BF_PURPOSE_CUT_INSIDE);
+  add_cuts (pattern, cuts, BF_PURPOSE_CUT_OUTSIDE);
+}
+
+BfPattern *
+bf_pattern_new (BfFold *fold, const BfPatternOptions *options)
+{
+  const BfPatternOptions defaults = { .drawn_in = BF_UNITS_MM };
+  g_autoptr (BfPatternCuts) cuts = NULL;
   BfPattern *pattern;
-  guint n_rings;
 
   g_return_val_if_fail (fold != NULL, NULL);
 
-  n_rings = fold->blank.rings->len;
+  if (options == NULL)
+    options = &defaults;
+  cuts = bf_pattern_cuts_new (fold, options);
   pattern = g_new0 (BfPattern, 1);
   pattern->fold = bf_fold_ref (fold);
-  if (n_rings > 0)
-    pattern->box = fold->blank.box;
+  if (cuts->cuts->len > 0)
+    pattern->box = contours_box (cuts);
   pattern->items = g_ptr_array_new_with_free_func (free_item);
   pattern->name = g_strdup (fold->part->name != NULL && fold->part->name[0] != '\0'
                                 ? fold->part->name
                                 : _ ("Part without a name"));
   pattern->setup = bf_setup_sentence (fold->part);
-  pattern->origin = describe_origin (drawn_in, date);
+  pattern->origin = describe_origin (options->drawn_in, options->date);
+  pattern->kerf = options->kerf ? bf_pattern_cuts_describe (cuts) : NULL;
   pattern->warning = describe_warning (fold);
-
-  if (n_rings > 0)
-    add_words (pattern);
-  add_bends (pattern, BF_TURN_UP, BF_PURPOSE_BEND_UP);
-  add_bends (pattern, BF_TURN_DOWN, BF_PURPOSE_BEND_DOWN);
-  add_drills (pattern);
-  add_rings (pattern, BF_PURPOSE_SLOT);
-  add_rings (pattern, BF_PURPOSE_CUT_INSIDE);
-  add_rings (pattern, BF_PURPOSE_CUT_OUTSIDE);
+  add_items (pattern, cuts, options->bend_lines);
   return pattern;
 }
 
@@ -183,6 +224,7 @@ bf_pattern_free (BfPattern *pattern)
   g_free (pattern->name);
   g_free (pattern->setup);
   g_free (pattern->origin);
+  g_free (pattern->kerf);
   g_free (pattern->warning);
   g_free (pattern);
 }

@@ -249,7 +249,9 @@ bf_svg_text (const BfPattern *pattern)
 
   g_return_val_if_fail (pattern != NULL, g_string_free (svg, FALSE));
 
-  about = g_strjoin (" ", pattern->setup, pattern->origin, pattern->warning, NULL);
+  about = g_strjoin (" ", pattern->setup, pattern->origin,
+                     pattern->kerf != NULL ? pattern->kerf : pattern->warning,
+                     pattern->kerf != NULL ? pattern->warning : NULL, NULL);
   write_size (svg, &pattern->box);
   append_element (svg, "  ", "title", pattern->name);
   append_element (svg, "  ", "desc", about);

@@ -12,7 +12,7 @@ format_of (const char *paper_name)
 {
   const BfPaper *paper = bf_paper_find (paper_name);
 
-  return (BfPageFormat){ paper->width_mm, paper->height_mm, MARGIN, FOOT, OVERLAP };
+  return (BfPageFormat){ paper->width_mm, paper->height_mm, MARGIN, FOOT, OVERLAP, 0.0 };
 }
 
 static void
@@ -77,7 +77,7 @@ test_counts (void)
     {
       g_autoptr (GArray) ink = rectangle_ink (counts[i].width_mm, counts[i].height_mm);
       BfPageFormat format = format_of (counts[i].paper);
-      g_autoptr (BfTemplatePlan) plan = bf_template_plan_new (ink, &format);
+      g_autoptr (BfTemplatePlan) plan = bf_template_plan_new (ink, NULL, &format);
       g_test_message ("%s", counts[i].what);
       g_assert_cmpuint (plan->pages->len, ==, counts[i].n_pages);
       g_assert_cmpuint (plan->turn_deg, ==, counts[i].turn_deg);
@@ -204,7 +204,7 @@ test_random (void)
     {
       g_autoptr (GArray) ink = random_ink (seed);
       BfPageFormat format = format_of (seed % 2 == 0 ? "A4" : "Tabloid");
-      g_autoptr (BfTemplatePlan) plan = bf_template_plan_new (ink, &format);
+      g_autoptr (BfTemplatePlan) plan = bf_template_plan_new (ink, NULL, &format);
       g_test_message ("seed %u: %u pages", seed, plan->pages->len);
       assert_covered (plan, ink);
       assert_no_empty_page (plan, ink);
@@ -218,7 +218,7 @@ test_corner (void)
 {
   g_autoptr (GArray) ink = rectangle_ink (244.0, 189.0);
   BfPageFormat format = format_of ("A4");
-  g_autoptr (BfTemplatePlan) plan = bf_template_plan_new (ink, &format);
+  g_autoptr (BfTemplatePlan) plan = bf_template_plan_new (ink, NULL, &format);
   const BfPlanPage *page = bf_template_plan_page (plan, 0);
   BfVec2 corner = bf_template_plan_corner (plan, page);
   BfVec2 p = bf_template_plan_unturn (plan, bf_template_plan_turn (plan, bf_vec2 (3.0, 7.0)));
@@ -244,7 +244,7 @@ test_joins_keep_off_lines (void)
   double join;
 
   add_line (ink, 120.0, 12.0, 120.0, 112.0);
-  plan = bf_template_plan_new (ink, &format);
+  plan = bf_template_plan_new (ink, NULL, &format);
   g_assert_cmpuint (plan->pages->len, ==, 2);
   g_assert_cmpuint (plan->turn_deg, ==, 0);
   join = bf_template_plan_page (plan, 0)->cell.max.x;
@@ -260,7 +260,7 @@ test_apart (void)
 
   add_rectangle (ink, bf_vec2 (0.0, 0.0), bf_vec2 (1000.0, 1000.0));
   add_rectangle (ink, bf_vec2 (497.0, 497.0), bf_vec2 (6.0, 6.0));
-  plan = bf_template_plan_new (ink, &format);
+  plan = bf_template_plan_new (ink, NULL, &format);
   g_assert_cmpuint (plan->pages->len, >=, 19);
   for (guint i = 0; i < plan->pages->len; i++)
     {
@@ -295,7 +295,7 @@ test_order (void)
 {
   g_autoptr (GArray) ink = rectangle_ink (600.0, 400.0);
   BfPageFormat format = format_of ("A4");
-  g_autoptr (BfTemplatePlan) plan = bf_template_plan_new (ink, &format);
+  g_autoptr (BfTemplatePlan) plan = bf_template_plan_new (ink, NULL, &format);
   const BfPlanPage *first = bf_template_plan_page (plan, 0);
   const BfPlanPage *second = bf_template_plan_page (plan, 1);
   const BfPlanPage *last = bf_template_plan_page (plan, plan->pages->len - 1);

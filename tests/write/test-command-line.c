@@ -8,6 +8,13 @@ typedef struct
   const char *message;
 } Refusal;
 
+#define FACTORS                                                                                    \
+  "--printer-scale: must be two factors, across and down the page, as 0.992,1.004 where bars of "  \
+  "100 mm measure 99.2 and 100.4 mm"
+#define TOO_FAR_OFF                                                                                \
+  "--printer-scale: a printer more than 5 % off has another fault: print at 100 %, not fitted to " \
+  "the page"
+
 static const Refusal refusals[] = {
   { "--bogus a", "--bogus: there is no such option (see benchfold --help)" },
   { "-r a", "-r: there is no such option (see benchfold --help)" },
@@ -22,8 +29,7 @@ static const Refusal refusals[] = {
   { "--template --report a", "--template: a value must follow it" },
   { "--template= a", "--template: a value must follow it" },
   { "--template ~ a", "--template: a value must follow it" },
-  { "--pattern a.png b", "--pattern: the file's name must end in .svg or .dxf" },
-  { "--pattern a.pdf b", "--pattern: a pattern as PDF is not built yet; use .svg or .dxf" },
+  { "--pattern a.png b", "--pattern: the file's name must end in .svg, .dxf or .pdf" },
   { "--pattern a.svg --pattern ./a.svg b", "./a.svg: two outputs would go to this file" },
   { "--pattern a.svg --template a.svg b", "a.svg: two outputs would go to this file" },
   { "--pattern ./a.svg a.svg", "./a.svg: this output would replace the part itself" },
@@ -44,10 +50,31 @@ static const Refusal refusals[] = {
   { "--strip s.pdf a", "--strip: not built yet" },
   { "--pack d a", "--pack: not built yet" },
   { "--corners-only --template t.pdf a", "--corners-only: not built yet" },
-  { "--mirror --template t.pdf a", "--mirror: not built yet" },
-  { "--kerf=on --pattern p.svg a", "--kerf: not built yet" },
-  { "--bend-lines out --pattern p.svg a", "--bend-lines: not built yet" },
-  { "--printer-scale 1,1 --template t.pdf a", "--printer-scale: not built yet" },
+  { "--mirror --pattern p.svg a", "--mirror: goes with --template; none is asked for" },
+  { "--mirror a", "--mirror: goes with --template; none is asked for" },
+  { "--mirror --report a", "--mirror: goes with --template; none is asked for" },
+  { "--mirror --mirror --template t.pdf a", "--mirror: must stand only once" },
+  { "--mirror=yes --template t.pdf a", "--mirror: takes no value" },
+  { "--kerf=on --template t.pdf a", "--kerf: goes with --pattern; none is asked for" },
+  { "--kerf off a", "--kerf: goes with --pattern; none is asked for" },
+  { "--kerf yes --pattern p.svg a", "--kerf: must be on or off" },
+  { "--bend-lines out --report a", "--bend-lines: goes with --pattern; none is asked for" },
+  { "--bend-lines in a", "--bend-lines: goes with --pattern; none is asked for" },
+  { "--bend-lines dots --pattern p.svg a", "--bend-lines: must be in, out or notches" },
+  { "--printer-scale 1,1 --report a", "--printer-scale: goes with --template; none is asked for" },
+  { "--printer-scale 1 --template t.pdf a", FACTORS },
+  { "--printer-scale 1,1,1 --template t.pdf a", FACTORS },
+  { "--printer-scale 1,x --template t.pdf a", FACTORS },
+  { "--printer-scale ,1 --template t.pdf a", FACTORS },
+  { "--printer-scale 1, --template t.pdf a", FACTORS },
+  { "--printer-scale 1,1mm --template t.pdf a", FACTORS },
+  { "--printer-scale nan,1 --template t.pdf a", FACTORS },
+  { "--printer-scale -1,1 --template t.pdf a", FACTORS },
+  { "--printer-scale 0,1 --template t.pdf a", TOO_FAR_OFF },
+  { "--printer-scale 99.2,100.4 --template t.pdf a", TOO_FAR_OFF },
+  { "--printer-scale 1,0.94 --template t.pdf a", TOO_FAR_OFF },
+  { "--printer-scale 1.051,1 --template t.pdf a", TOO_FAR_OFF },
+  { "--printer-scale 1e400,1 --template t.pdf a", TOO_FAR_OFF },
 };
 
 static BfCommand *
@@ -141,6 +168,24 @@ test_demo (void)
   g_assert_cmpstr (g_ptr_array_index (command->files, 0), ==, "some/where/spoke-tray.benchfold");
 }
 
+static void
+test_how (void)
+{
+  g_autoptr (BfCommand) none = parse_good ("--pattern p.svg a");
+  g_autoptr (BfCommand) all =
+      parse_good ("--pattern p.pdf --template t.pdf --mirror --printer-scale 0.992,1.004 --kerf on "
+                  "--bend-lines=notches a");
+  g_autoptr (BfCommand) pages = parse_good ("--report --paper A4 --mirror a");
+
+  g_assert_false (none->how.kerf || none->how.template.mirror);
+  g_assert_cmpint (none->how.bend_lines, ==, BF_BEND_LINES_IN);
+  g_assert_true (all->how.kerf && all->how.template.mirror);
+  g_assert_cmpint (all->how.bend_lines, ==, BF_BEND_LINES_NOTCHES);
+  g_assert_cmpfloat_with_epsilon (all->how.template.printer.x, 0.992, 1e-12);
+  g_assert_cmpfloat_with_epsilon (all->how.template.printer.y, 1.004, 1e-12);
+  g_assert_true (pages->how.template.mirror);
+}
+
 /* Who asks for help is not told off for the rest. */
 static void
 test_help (void)
@@ -164,6 +209,7 @@ main (int argc, char **argv)
   g_test_add_func ("/write/command-line/outputs", test_outputs);
   g_test_add_func ("/write/command-line/defaults", test_defaults);
   g_test_add_func ("/write/command-line/demo", test_demo);
+  g_test_add_func ("/write/command-line/how", test_how);
   g_test_add_func ("/write/command-line/help", test_help);
   return g_test_run ();
 }

@@ -56,8 +56,7 @@ def test_bad_usage(folder):
             (['--report'], 'FILE: ', 'must be named'),
             (['--report', part, part], f'{part}: ', 'one FILE'),
             (['--report', '--report', part], '--report: ', 'once'),
-            (['--pattern', 'a.pdf', part], '--pattern: ', 'not built yet'),
-            (['--pattern', 'a.png', part], '--pattern: ', '.svg or .dxf'),
+            (['--pattern', 'a.png', part], '--pattern: ', '.svg, .dxf or .pdf'),
             (['--marking', 'a.txt', part], '--marking: ', '.pdf or .csv'),
             (['--report', '--paper', 'B9', part], '--paper: ', 'A4'),
             (['--report', '--units', 'ft', part], '--units: ', 'mm or in'),
@@ -71,8 +70,7 @@ def test_bad_usage(folder):
 def test_not_built_yet(folder):
     part = cases.put(folder, cases.TRAY)
     for option in ('--card=c.pdf', '--model=m.pdf', '--gauges=g.pdf',
-                   '--strip=s.pdf', '--pack=d', '--corners-only', '--mirror', '--kerf=on',
-                   '--bend-lines=out', '--printer-scale=1,1'):
+                   '--strip=s.pdf', '--pack=d', '--corners-only'):
         refused(cases.run(option, '--report', part, folder=folder), 2,
                 f'{option.split("=")[0]}: ', 'not built yet')
     assert [p.name for p in folder.iterdir()] == [part.name]

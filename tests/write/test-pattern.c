@@ -25,11 +25,12 @@ make_pattern (const char *name, const char *cut_by, const char *length)
   g_autofree char *text = g_strdup_printf (bracket, name, cut_by, length);
   g_autoptr (GError) error = NULL;
   g_autoptr (BfPart) part = bf_part_from_text (text, -1, &error);
+  const BfPatternOptions options = { .drawn_in = BF_UNITS_MM, .date = "2024-05-31" };
   g_autoptr (BfFold) fold = NULL;
 
   g_assert_no_error (error);
   fold = bf_fold (part);
-  return bf_pattern_new (fold, BF_UNITS_MM, "2024-05-31");
+  return bf_pattern_new (fold, &options);
 }
 
 static guint

@@ -20,7 +20,8 @@ SVG = '{http://www.w3.org/2000/svg}'
 PAPERS = {'A4': (210, 297), 'a3': (297, 420), 'Letter': (215.9, 279.4), 'LEGAL': (215.9, 355.6),
           'tabloid': (279.4, 431.8)}  # ISO 216; ANSI/ASME Y14.1; Legal: common practice
 MARGIN = 10
-FOOT = 45  # above this there is only drawing
+FOOT = 42.2  # above this there is only drawing
+SIDE = 4  # and left of this, from the right margin
 CROSS = 7.0  # a registration cross, arm to arm
 RASTER_DPI = 254  # ten dots a millimetre
 BIG = {**cases.TRAY, 'name': 'Big tray',
@@ -128,7 +129,7 @@ class Template:
         """Whether a line of the blank runs through what page i shows: others are not drawn."""
         width, height = self.sizes[i]
         points = (self.on_page(i, [s + k / 50 * (e - s) for s, e in zip(a, b)]) for k in range(51))
-        return any(MARGIN + 1 < x < width - MARGIN - 1 and FOOT < y < height - MARGIN - 1
+        return any(MARGIN + 1 < x < width - MARGIN - SIDE - 1 and FOOT < y < height - MARGIN - 1
                    for x, y in points)
 
     def words(self, i):
@@ -222,7 +223,7 @@ def test_edges_are_printed(folder):
                 for share in (0.2, 0.5, 0.8):
                     place = tuple(s + share * (e - s) for s, e in zip(a, b))
                     x, y = template.on_page(i, place)
-                    if not (MARGIN + 1 < x < width - MARGIN - 1 and FOOT < y < height - MARGIN - 1):
+                    if not (MARGIN + 1 < x < width - MARGIN - SIDE - 1 and FOOT < y < height - MARGIN - 1):
                         continue
                     column, row = int(x * 10), int((height - y) * 10)
                     around = [rows[r][c] for r in (row - 1, row, row + 1)
@@ -269,7 +270,7 @@ def test_crosses_lie_in_the_overlap(folder):
     """Five millimetres inside the window of both pages that show them."""
     template = Template(folder, cases.TRAY, '--paper', 'A4')
     assert [page['label'] for page in template.pages] == ['A1', 'B1']
-    for i, wanted in enumerate((210 - MARGIN - 5, MARGIN + 5)):
+    for i, wanted in enumerate((210 - MARGIN - SIDE - 5, MARGIN + 5)):
         for centre in crosses(template, i):
             cases.near(template.on_page(i, centre)[0], wanted, 0.01)
         assert len(crosses(template, i)) == 2
