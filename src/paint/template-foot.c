@@ -236,7 +236,8 @@ bf_template_draw_foot (const BfTemplate *template, guint i, cairo_t *cr, double 
   cairo_line_to (cr, width_mm, RULE_Y);
   cairo_stroke (cr);
   draw_extra_row (template->warning, cr, width_mm);
-  draw_extra_row (template->notice, cr, width_mm);
+  for (guint row = 0; row < template->notices->len; row++)
+    draw_extra_row (g_ptr_array_index (template->notices, row), cr, width_mm);
   draw_legend (template->fold, template->is_mirrored, cr, width_mm);
   draw_part_data (template, cr, column - COLUMN_GAP);
   draw_bars (cr);

@@ -17,9 +17,9 @@ struct _BfTemplate
   double width_mm, height_mm; /* the paper; the plan knows it as it comes out of the printer */
   BfUnits units;
   char *date;
-  char *sentence; /* the set-up */
-  char *warning;  /* NULL where nothing must be fixed */
-  char *notice;   /* how this is not a usual template; NULL where it is */
+  char *sentence;     /* the set-up */
+  char *warning;      /* NULL where nothing must be fixed */
+  GPtrArray *notices; /* char *: how this is not a usual template, a row each */
   BfTemplatePlan *plan;
   GPtrArray *labels; /* of the pages */
 };
@@ -27,7 +27,7 @@ struct _BfTemplate
 #define BF_TEMPLATE_MARGIN_MM 10.0
 #define BF_TEMPLATE_OVERLAP_MM 10.0
 #define BF_TEMPLATE_FOOT_MM 32.0
-#define BF_TEMPLATE_WARNING_MM 5.5 /* taller by this for a warning, and again for a notice */
+#define BF_TEMPLATE_WARNING_MM 5.5 /* taller by this for a warning, and again for each notice */
 #define BF_TEMPLATE_SIDE_MM 4.0    /* for the upright check bar */
 #define BF_TEMPLATE_CAP_MM 2.5     /* the smallest capitals on paper */
 

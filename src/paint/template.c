@@ -115,8 +115,7 @@ init_format (const BfTemplate *template, BfPageFormat *format)
                             .overlap_mm = BF_TEMPLATE_OVERLAP_MM };
   if (template->warning != NULL)
     format->foot_mm += BF_TEMPLATE_WARNING_MM;
-  if (template->notice != NULL)
-    format->foot_mm += BF_TEMPLATE_WARNING_MM;
+  format->foot_mm += BF_TEMPLATE_WARNING_MM * template->notices->len;
 }
 
 /* The upright check bar has a column of its own, unless that would cost a page. */
@@ -154,22 +153,22 @@ other_face (const BfFold *fold)
   return bf_fold (part);
 }
 
-static char *
-notice_words (const BfTemplate *template)
+/* How this is not a usual template, a row each. Returns: (transfer full): char *. */
+static GPtrArray *
+notice_rows (const BfTemplate *template)
 {
-  g_autofree char *printer = NULL;
-  const char *face = template->is_mirrored
-                         ? _ ("For the other face, mirrored: up and down are told as seen on it.")
-                         : NULL;
+  GPtrArray *rows = g_ptr_array_new_with_free_func (g_free);
 
+  if (template->is_mirrored)
+    g_ptr_array_add (
+        rows, g_strdup (_ ("For the other face, mirrored: up and down are told as seen on it.")));
   if (!bf_printer_scale_is_none (&template->printer))
     /* Translators: how long the printer makes what should be 100 %, across the page and down it. */
-    printer =
+    g_ptr_array_add (
+        rows,
         g_strdup_printf (_ ("Corrected for a printer that prints %.2f %% across, %.2f %% down."),
-                         template->printer.x * 100.0, template->printer.y * 100.0);
-  if (face == NULL)
-    return g_steal_pointer (&printer);
-  return g_strjoin (" ", face, printer, NULL);
+                         template->printer.x * 100.0, template->printer.y * 100.0));
+  return rows;
 }
 
 static void
@@ -201,7 +200,7 @@ bf_template_new (BfFold *fold, const BfTemplateOptions *options)
   template->fold = template->is_mirrored ? other_face (fold) : bf_fold_ref (fold);
   template->sentence = sentence_in (fold->part, template->units);
   template->warning = warning_words (fold);
-  template->notice = notice_words (template);
+  template->notices = notice_rows (template);
   template->plan = plan_pages (template);
   template->labels = g_ptr_array_new_with_free_func (g_free);
   for (guint i = 0; i < template->plan->pages->len; i++)
@@ -220,7 +219,7 @@ bf_template_free (BfTemplate *template)
   g_free (template->date);
   g_free (template->sentence);
   g_free (template->warning);
-  g_free (template->notice);
+  g_ptr_array_unref (template->notices);
   g_free (template);
 }
 
