@@ -16,8 +16,11 @@ typedef struct
   BfVec3 from;  /* where x = 0 */
   BfVec3 along; /* unit vector, toward x = width */
   double width_mm;
-  gboolean scored; /* the flat is thicker than the bend: it has an end of its own */
-  GArray *covered; /* BfFormedReach, in mm from `from`: where the flat goes on */
+  BfVec3 outward;        /* in the flat's plane, toward the bend */
+  gboolean scored;       /* the flat is thicker than the bend: it has an end of its own, */
+  double bevel_mm;       /* drawn slanting back so far */
+  BfFormedSide bevelled; /* on the side that the score is cut into */
+  GArray *covered;       /* BfFormedReach, in mm from `from`: where the flat goes on */
 } BfFormedMouth;
 
 typedef struct

@@ -5,6 +5,16 @@
 /* How far an edge may be off a mouth and still be taken for the same line. */
 #define SAME_LINE_MM 1e-4
 
+/* The groove's walls stand so far beyond the zone. */
+static double
+bevel_mm (const BfFormedBuild *build, const BfSolid *sector)
+{
+  const BfBendResult *bend =
+      bf_fold_bend (build->fold, (guint)bf_fold_face (build->fold, sector->face)->bend);
+
+  return (bend->groove_mm - bend->allowance_mm) / 2.0;
+}
+
 static void
 add_mouth (BfFormedBuild *build, const BfSolid *sector, guint solid, gboolean at_tip)
 {
@@ -16,7 +26,13 @@ add_mouth (BfFormedBuild *build, const BfSolid *sector, guint solid, gboolean at
   mouth.from = bf_formed_sector_mouth (build, sector, at_tip);
   mouth.along = sector->frame.ex;
   mouth.width_mm = sector->width_mm;
+  mouth.outward = sector->frame.ey;
+  if (at_tip)
+    mouth.outward = bf_vec3_cross (sector->frame.ex, bf_formed_sector_normal (sector, 1.0));
   mouth.scored = sector->skin_mm < build->thickness_mm;
+  mouth.bevelled = sector->turn == BF_TURN_UP ? BF_FORMED_MARKING_SIDE : BF_FORMED_OTHER_SIDE;
+  if (mouth.scored)
+    mouth.bevel_mm = bevel_mm (build, sector);
   mouth.covered = g_array_new (FALSE, FALSE, sizeof (BfFormedReach));
   g_array_append_val (build->mouths, mouth);
 }

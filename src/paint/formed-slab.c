@@ -7,6 +7,9 @@
 #define CHORD_RAD (G_PI / 15.0)
 #define BAND_RAD (G_PI + 1e-9)
 
+/* How far an outline's point may be off a mouth's line or ends and still belong to it. */
+#define ON_MOUTH_MM 1e-4
+
 /* A point of a slab's outline on the marking side, and what the line that leaves it is. */
 typedef struct
 {
@@ -150,6 +153,29 @@ add_ring (Outline *outline, const BfRing *ring)
   g_array_append_val (outline->ring_ends, outline->sides->len);
 }
 
+/* Beside a score the metal ends slanting, as it does where a bend closes on a mitre: within the
+ * groove the side that it is cut into is drawn back to the groove's wall. */
+static BfVec3
+side_point (const Outline *outline, const Side *side, BfFormedSide of)
+{
+  const GArray *mouths = outline->build->mouths;
+  double depth = of == BF_FORMED_MARKING_SIDE ? 0.0 : outline->build->thickness_mm;
+  BfVec3 p = side->p;
+
+  for (guint i = 0; i < mouths->len; i++)
+    {
+      const BfFormedMouth *mouth = &g_array_index (mouths, BfFormedMouth, i);
+      BfVec3 away = bf_vec3_sub (p, mouth->from);
+      double x = bf_vec3_dot (away, mouth->along), v = bf_vec3_dot (away, mouth->outward);
+
+      if (mouth->scored && mouth->face == outline->slab->face && mouth->bevelled == of &&
+          x > -ON_MOUTH_MM && x < mouth->width_mm + ON_MOUTH_MM && v < ON_MOUTH_MM &&
+          v > -mouth->bevel_mm)
+        p = bf_vec3_along (p, mouth->outward, -mouth->bevel_mm - v);
+    }
+  return bf_vec3_along (p, outline->slab->frame.ez, -depth);
+}
+
 static const Side *
 outline_side (const Outline *outline, guint i)
 {
@@ -163,7 +189,6 @@ build_flat (const Outline *outline, BfFormedSide of)
   BfFormedScene *scene = outline->build->scene;
   BfVec3 up = outline->slab->frame.ez;
   gboolean marking = of == BF_FORMED_MARKING_SIDE;
-  double depth = marking ? 0.0 : outline->build->thickness_mm;
   BfFormedPolygon like = {
     of, FALSE, FALSE, outline->slab->face, -1, marking ? up : bf_vec3_scale (up, -1.0), { 0, 0 }
   };
@@ -179,7 +204,7 @@ build_flat (const Outline *outline, BfFormedSide of)
         {
           const Side *side = outline_side (outline, marking ? i : end - 1 - (i - first));
 
-          bf_formed_add_point (scene, bf_vec3_along (side->p, up, -depth), like.normal);
+          bf_formed_add_point (scene, side_point (outline, side, of), like.normal);
         }
       bf_formed_end_ring (scene);
       first = end;
@@ -193,17 +218,23 @@ build_rim (const Outline *outline, const Side *side, const Side *next)
 {
   BfFormedScene *scene = outline->build->scene;
   BfVec3 up = outline->slab->frame.ez;
-  double depth = -outline->build->thickness_mm;
   BfVec3 outward = bf_vec3_unit (bf_vec3_cross (bf_vec3_sub (next->p, side->p), up));
+  const BfVec3 p[4] = { side_point (outline, side, BF_FORMED_OTHER_SIDE),
+                        side_point (outline, next, BF_FORMED_OTHER_SIDE),
+                        side_point (outline, next, BF_FORMED_MARKING_SIDE),
+                        side_point (outline, side, BF_FORMED_MARKING_SIDE) };
+  BfVec3 square = bf_vec3_cross (bf_vec3_sub (p[2], p[0]), bf_vec3_sub (p[3], p[1]));
   BfFormedPolygon like = { BF_FORMED_RIM, FALSE,   FALSE,   outline->slab->face,
                            side->band,    outward, { 0, 0 } };
 
+  if (bf_vec3_length (square) > 0.0)
+    like.normal = bf_vec3_unit (square);
   bf_formed_begin_polygon (scene, &like);
   bf_formed_begin_ring (scene);
-  bf_formed_add_point (scene, bf_vec3_along (side->p, up, depth), outward);
-  bf_formed_add_point (scene, bf_vec3_along (next->p, up, depth), side->shade_to);
-  bf_formed_add_point (scene, next->p, outward);
-  bf_formed_add_point (scene, side->p, side->shade_from);
+  bf_formed_add_point (scene, p[0], like.normal);
+  bf_formed_add_point (scene, p[1], side->shade_to);
+  bf_formed_add_point (scene, p[2], like.normal);
+  bf_formed_add_point (scene, p[3], side->shade_from);
   bf_formed_end_ring (scene);
   bf_formed_end_polygon (scene);
 }

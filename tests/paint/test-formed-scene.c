@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/formed-scene.h"
 
+#include "fold/allowance.h"
+
 #include "formed-fixtures.h"
 
 static const BfVec2 square[] = { { 0, 0 }, { 100, 0 }, { 100, 60 }, { 0, 60 } };
@@ -393,6 +395,34 @@ test_opened_flat (void)
     }
 }
 
+/* A wall that leans in on a score: nothing of what it stands on shows through its outer side. */
+static void
+test_score (void)
+{
+  for (double angle_deg = 60.0; angle_deg <= 135.0; angle_deg += 15.0)
+    {
+      g_autoptr (BfPart) part = bf_part_new ();
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (BfFormedScene) scene = NULL;
+      BfFlange *wall = bf_flange_new ("wall");
+      double a = bf_deg_to_rad (angle_deg);
+      BfVec3 axis = bf_vec3 (0.0, 0.0, -2.4), out = bf_vec3 (0.0, -sin (a), -cos (a));
+
+      g_array_append_vals (part->outline, square, G_N_ELEMENTS (square));
+      part->metal.thickness_mm = 3.0;
+      part->bend.way = BF_BEND_WAY_SCORE;
+      part->bend.score_left_mm = 0.6;
+      wall->angle_deg = angle_deg;
+      g_ptr_array_add (part->flanges, wall);
+      fold = bf_fold (part);
+      axis.y = bf_setback_factor (a) * 0.6;
+      scene = bf_formed_scene_new (fold, &fold->formed, NULL);
+      for (guint i = 0; i < scene->vertices->len; i++)
+        g_assert_cmpfloat (bf_vec3_dot (bf_vec3_sub (bf_formed_vertex (scene, i)->p, axis), out), <,
+                           0.6 + 1e-6);
+    }
+}
+
 static void
 add_cases (void)
 {
@@ -433,5 +463,6 @@ main (int argc, char **argv)
   g_test_add_func ("/paint/formed-scene/after", test_after);
   g_test_add_func ("/paint/formed-scene/repeated-point", test_repeated_point);
   g_test_add_func ("/paint/formed-scene/opened-flat", test_opened_flat);
+  g_test_add_func ("/paint/formed-scene/score", test_score);
   return g_test_run ();
 }
