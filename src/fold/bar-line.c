@@ -1,0 +1,57 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fold/bar-line.h"
+
+#include "core/tolerance.h"
+
+/* TRUE where that face is the bend's flange or hangs on it. */
+static gboolean
+swings (const BfFold *fold, guint face, guint flange)
+{
+  int at = (int)face;
+
+  while (at > 0 && (guint)at != flange)
+    at = bf_fold_face (fold, (guint)at)->parent;
+  return at > 0;
+}
+
+/* How much more flat metal the flange's side of the bend has than the other. */
+static double
+surplus_mm2 (const BfFold *fold, guint flange)
+{
+  double surplus = 0.0;
+
+  for (guint i = 0; i < fold->faces->len; i++)
+    {
+      double area = bf_ring_area (bf_fold_face (fold, i)->outline);
+
+      surplus += swings (fold, i, flange) ? area : -area;
+    }
+  return surplus;
+}
+
+gboolean
+bf_bend_bar_line (const BfFold *fold, const BfBendResult *bend, BfBarLine *bar)
+{
+  const BfFace *face = bf_fold_face (fold, bend->face);
+  gboolean clamps = bend->way == BF_BEND_WAY_BAR || bend->way == BF_BEND_WAY_BRAKE;
+  BfVec2 across = bf_vec2_sub (bend->zone[3], bend->zone[0]);
+  BfVec2 out = bf_vec2_unit (across), from, to;
+  gboolean flange;
+
+  if (!clamps || bf_vec2_distance (bend->line[0], bend->line[1]) < BF_TOLERANCE_SIZE_MM ||
+      bf_vec2_length (across) < BF_TOLERANCE_ZERO)
+    return FALSE;
+  flange = surplus_mm2 (fold, bend->face) > BF_TOLERANCE_SIZE_MM;
+  from = flange ? bend->zone[3] : bend->zone[0];
+  to = flange ? bend->zone[2] : bend->zone[1];
+  bar->clamped = flange ? out : bf_vec2_scale (out, -1.0);
+  bar->past_tangent_mm = bend->inside_radius_mm;
+  bar->line[0] = bf_vec2_along (from, bar->clamped, -bar->past_tangent_mm);
+  bar->line[1] = bf_vec2_along (to, bar->clamped, -bar->past_tangent_mm);
+  bar->from_bend_line_mm =
+      fabs (bf_vec2_dot (bf_vec2_sub (bar->line[0], bend->line[0]), bar->clamped));
+  bar->face = flange ? bend->face : (guint)MAX (face->parent, 0);
+  bar->on_other_side = bend->turn == BF_TURN_DOWN;
+  return TRUE;
+}
