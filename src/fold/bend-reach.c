@@ -124,7 +124,7 @@ stand (BfReachTest *test)
 
   for (guint i = 0; i < test->fold->faces->len; i++)
     g_array_set_size (test->pieces[i], 0);
-  bf_formed_build_each (test->fold->layout, test->fractions, &formed);
+  bf_formed_build_each (test->fold->layout, test->fold->faces, test->fractions, &formed);
   for (guint i = 0; i < formed.solids->len; i++)
     if (bf_formed_solid (&formed, i)->kind == BF_SOLID_SLAB)
       stand_face (test, bf_formed_solid (&formed, i));

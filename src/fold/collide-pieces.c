@@ -165,7 +165,7 @@ bf_collide_slab_pieces (const BfFold *fold,
   g_autoptr (GArray) grooves = g_array_new (FALSE, FALSE, sizeof (BfGroove));
   const Layering layering = { slab, fold->part->metal.thickness_mm, grooves, pieces };
   GArray *parts = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
-  const BfRing *outline = bf_fold_face (fold, slab->face)->outline;
+  const BfRing *outline = slab->outline;
   BfBox box = bf_box_empty ();
   BfConvexPart whole;
   gboolean cut;
@@ -300,9 +300,9 @@ add_cut_slice (const Slicer *slicer, Slice slice, guint first_tool)
 
 /* The tools that reach into the zone, in x along the bend and the angle turned. */
 static GArray *
-tools_on_zone (const BfFold *fold, const BfSolid *sector, const GArray *tools)
+tools_on_zone (const BfSolid *sector, const GArray *tools)
 {
-  const BfVec2 *zone = bf_fold_bend (fold, sector->face - 1)->zone;
+  const BfVec2 *zone = sector->zone;
   BfVec2 along = bf_vec2_unit (bf_vec2_sub (zone[0], zone[1]));
   BfVec2 across = bf_vec2_sub (zone[2], zone[1]);
   double per_mm = sector->angle_rad / MAX (bf_vec2_dot (across, across), BF_TOLERANCE_ZERO);
@@ -336,7 +336,7 @@ bf_collide_sector_pieces (
                     .axis = bf_frame_point (&sector->frame, 0.0, 0.0, axis_z),
                     .t_mm = t,
                     .bound = how.bound,
-                    .tools = tools_on_zone (fold, sector, tools),
+                    .tools = tools_on_zone (sector, tools),
                     .pieces = pieces };
   gboolean cut = FALSE;
 

@@ -43,7 +43,7 @@ static void
 add_slab_corners (const BfFold *fold, Body *body)
 {
   const BfSolid *slab = body->solid;
-  const BfRing *outline = bf_fold_face (fold, slab->face)->outline;
+  const BfRing *outline = slab->outline;
   g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
   double t = fold->part->metal.thickness_mm;
 
@@ -108,13 +108,13 @@ compare_bodies (gconstpointer a, gconstpointer b)
 
 /* One face or one bend, or a bend and a face that it joins. */
 static gboolean
-belong_together (const BfFold *fold, const BfSolid *a, const BfSolid *b)
+belong_together (const BfSolid *a, const BfSolid *b)
 {
   const BfSolid *bend = a->kind == BF_SOLID_SECTOR ? a : b, *flat = bend == a ? b : a;
 
   if (a->kind == b->kind)
     return a->face == b->face;
-  return flat->face == bend->face || (int)flat->face == bf_fold_face (fold, bend->face)->parent;
+  return flat->face == bend->face || flat->face == bend->on;
 }
 
 static gboolean
@@ -210,17 +210,17 @@ deepest (const GArray *a, const GArray *b, BfVec3 *at)
 
 /* The point of the blank at which the solid comes nearest to a point of space. */
 static BfVec2
-blank_point (const BfFold *fold, const BfSolid *solid, BfVec3 at)
+blank_point (const BfSolid *solid, BfVec3 at)
 {
   BfVec3 d = bf_vec3_sub (at, solid->frame.origin);
   double x = bf_vec3_dot (d, solid->frame.ex), y = bf_vec3_dot (d, solid->frame.ey);
-  const BfBendResult *bend;
+  BfVec2 start, end;
 
   if (solid->kind == BF_SOLID_SLAB)
     return bf_vec2_along (bf_vec2_along (solid->flat_origin, solid->flat_ex, x), solid->flat_ey, y);
-  bend = bf_fold_bend (fold, solid->face - 1);
-  return bf_vec2_along (bend->line[1], bf_vec2_sub (bend->line[0], bend->line[1]),
-                        CLAMP (x / solid->width_mm, 0.0, 1.0));
+  start = bf_vec2_scale (bf_vec2_add (solid->zone[0], solid->zone[3]), 0.5);
+  end = bf_vec2_scale (bf_vec2_add (solid->zone[1], solid->zone[2]), 0.5);
+  return bf_vec2_along (end, bf_vec2_sub (start, end), CLAMP (x / solid->width_mm, 0.0, 1.0));
 }
 
 static void
@@ -228,7 +228,7 @@ report (Search *search, const Body *a, const Body *b, double depth_mm, BfVec3 at
 {
   const BfSolid *place = a->solid->face < b->solid->face ? b->solid : a->solid;
   BfCollision found = { MIN (a->solid->face, b->solid->face), MAX (a->solid->face, b->solid->face),
-                        depth_mm, blank_point (search->fold, place, at) };
+                        depth_mm, blank_point (place, at) };
 
   for (guint i = 0; i < search->collisions->len; i++)
     {
@@ -251,7 +251,7 @@ look_at_pair (Search *search, Body *a, Body *b)
   double coarse, fine;
   BfVec3 at;
 
-  if (belong_together (search->fold, a->solid, b->solid) || are_plainly_apart (a, b))
+  if (belong_together (a->solid, b->solid) || are_plainly_apart (a, b))
     return;
   coarse = deepest (coarse_pieces (search, a), coarse_pieces (search, b), &at);
   if (coarse <= BF_COLLISION_LEAST_MM)

@@ -213,8 +213,8 @@ bf_fold_shape (BfPart *part)
   bf_bends_find (fold);
   bf_reliefs_find (fold->layout, fold->reliefs);
   bf_openings_find (fold->layout, fold->openings);
-  bf_formed_build (fold->layout, 1.0, &fold->formed);
-  bf_formed_measure (fold->layout, fold->faces, &fold->formed);
+  bf_formed_build (fold->layout, fold->faces, 1.0, &fold->formed);
+  bf_formed_measure (fold->layout, &fold->formed);
   return fold;
 }
 
@@ -272,7 +272,7 @@ bf_fold_count_checks (const BfFold *fold, BfSeverity severity)
 void
 bf_fold_formed_at (const BfFold *fold, double fraction, BfFormed *formed)
 {
-  bf_formed_build (fold->layout, fraction, formed);
+  bf_formed_build (fold->layout, fold->faces, fraction, formed);
 }
 
 BfVec3

@@ -121,11 +121,15 @@ typedef enum
   BF_SOLID_SECTOR,
 } BfSolidKind;
 
-/* A piece of the formed metal. */
+/* A piece of the formed metal. It knows the piece of the blank that it is made of. */
 typedef struct
 {
   BfSolidKind kind;
   guint face; /* the face it is, or, for a sector, the flange that it bends up */
+  guint on;   /* a sector only: the face that the bend leaves */
+
+  const BfRing *outline; /* a slab only: in the blank, before reliefs and openings; the fold's */
+  BfVec2 zone[4];        /* a sector only: in the blank, as a bend's */
 
   /* A slab: a flat of thickness t below the marking side. flat_to_local turns a point (x, y) of
    * the blank into (x, y) of the frame: local = rotate (p − flat_origin) into flat_ex, flat_ey.

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fold/formed.h"
 
+#include "fold/outline.h"
+
 /* A bend that is all but flat is drawn turned by this much, so that it has a radius. */
 #define FLATTEST_RAD 1e-6
 
@@ -19,10 +21,11 @@ turned (const BfLayout *layout, const BfFlap *flap, double fraction)
 }
 
 static BfSolid
-base_slab (void)
+base_slab (const GArray *faces)
 {
   return (
       BfSolid){ .kind = BF_SOLID_SLAB,
+                .outline = g_array_index (faces, BfFace, 0).outline,
                 .frame = { bf_base_pose.origin, bf_base_pose.e, bf_base_pose.d, bf_base_pose.m },
                 .flat_ex = { 1.0, 0.0 },
                 .flat_ey = { 0.0, 1.0 } };
@@ -30,10 +33,11 @@ base_slab (void)
 
 /* x of a flange's frame runs against u, so that the frame is right-handed. */
 static BfSolid
-flap_slab (const BfFlap *flap, guint face, const BfPose *pose)
+flap_slab (const BfFlap *flap, const GArray *faces, guint face, const BfPose *pose)
 {
   return (BfSolid){ .kind = BF_SOLID_SLAB,
                     .face = face,
+                    .outline = g_array_index (faces, BfFace, face).outline,
                     .frame = { pose->origin, bf_vec3_scale (pose->e, -1.0), pose->d, pose->m },
                     .flat_origin = bf_flap_to_blank (flap, 0.0, 0.0),
                     .flat_ex = bf_vec2_scale (flap->flat_e, -1.0),
@@ -48,33 +52,40 @@ flap_sector (const BfFlap *flap, guint face, const BfPose *parent, BfTurned turn
                                -flap->sums.setback_mm);
   BfVec3 e = bf_pose_vector (parent, flap->edge_e);
   BfVec3 n = bf_pose_vector (parent, flap->edge_n);
+  BfSolid sector = {
+    .kind = BF_SOLID_SECTOR,
+    .face = face,
+    .on = (guint)(flap->parent + 1),
+    .frame = { bf_pose_point (parent, foot), bf_vec3_scale (e, -1.0), n, parent->m },
+    .width_mm = MAX (end - start, 0.0),
+    .radius_mm = turn.radius_mm,
+    .skin_mm = flap->sums.skin_mm,
+    .angle_rad = turn.angle_rad,
+    .turn = flap->flange->turn,
+  };
 
-  return (
-      BfSolid){ .kind = BF_SOLID_SECTOR,
-                .face = face,
-                .frame = { bf_pose_point (parent, foot), bf_vec3_scale (e, -1.0), n, parent->m },
-                .width_mm = MAX (end - start, 0.0),
-                .radius_mm = turn.radius_mm,
-                .skin_mm = flap->sums.skin_mm,
-                .angle_rad = turn.angle_rad,
-                .turn = flap->flange->turn };
+  bf_outline_zone (flap, sector.zone);
+  return sector;
 }
 
 void
-bf_formed_build (const BfLayout *layout, double fraction, BfFormed *formed)
+bf_formed_build (const BfLayout *layout, const GArray *faces, double fraction, BfFormed *formed)
 {
   g_autofree double *fractions = g_new (double, layout->n_flaps);
 
   for (guint i = 0; i < layout->n_flaps; i++)
     fractions[i] = fraction;
-  bf_formed_build_each (layout, fractions, formed);
+  bf_formed_build_each (layout, faces, fractions, formed);
 }
 
 void
-bf_formed_build_each (const BfLayout *layout, const double *fractions, BfFormed *formed)
+bf_formed_build_each (const BfLayout *layout,
+                      const GArray *faces,
+                      const double *fractions,
+                      BfFormed *formed)
 {
   g_autofree BfPose *poses = g_new0 (BfPose, layout->n_flaps);
-  BfSolid solid = base_slab ();
+  BfSolid solid = base_slab (faces);
 
   *formed = (BfFormed){ .solids = g_array_new (FALSE, TRUE, sizeof (BfSolid)) };
   g_array_append_val (formed->solids, solid);
@@ -90,7 +101,7 @@ bf_formed_build_each (const BfLayout *layout, const double *fractions, BfFormed 
       bf_flap_pose (layout, flap, parent, turn, &poses[i]);
       solid = flap_sector (flap, i + 1, parent, turn);
       g_array_append_val (formed->solids, solid);
-      solid = flap_slab (flap, i + 1, &poses[i]);
+      solid = flap_slab (flap, faces, i + 1, &poses[i]);
       g_array_append_val (formed->solids, solid);
     }
 }
@@ -145,11 +156,9 @@ extend_by_arc (const BfLayout *layout, const BfSolid *slab, const BfArc *arc, Bf
 }
 
 static void
-extend_by_slab (const BfLayout *layout,
-                const BfSolid *slab,
-                const BfRing *outline,
-                BfFormed *formed)
+extend_by_slab (const BfLayout *layout, const BfSolid *slab, BfFormed *formed)
 {
+  const BfRing *outline = slab->outline;
   BfArc arc;
 
   for (guint i = 0; i < bf_ring_size (outline); i++)
@@ -210,7 +219,7 @@ sector_volume (const BfLayout *layout, const BfSolid *sector)
 }
 
 void
-bf_formed_measure (const BfLayout *layout, const GArray *faces, BfFormed *formed)
+bf_formed_measure (const BfLayout *layout, BfFormed *formed)
 {
   formed->min = bf_vec3 (G_MAXDOUBLE, G_MAXDOUBLE, G_MAXDOUBLE);
   formed->max = bf_vec3_scale (formed->min, -1.0);
@@ -218,7 +227,6 @@ bf_formed_measure (const BfLayout *layout, const GArray *faces, BfFormed *formed
   for (guint i = 0; i < formed->solids->len; i++)
     {
       const BfSolid *solid = bf_formed_solid (formed, i);
-      const BfRing *outline = g_array_index (faces, BfFace, solid->face).outline;
 
       if (solid->kind == BF_SOLID_SECTOR)
         {
@@ -227,8 +235,8 @@ bf_formed_measure (const BfLayout *layout, const GArray *faces, BfFormed *formed
         }
       else
         {
-          extend_by_slab (layout, solid, outline, formed);
-          formed->volume_mm3 += bf_ring_area (outline) * layout->thickness_mm;
+          extend_by_slab (layout, solid, formed);
+          formed->volume_mm3 += bf_ring_area (solid->outline) * layout->thickness_mm;
         }
     }
 }

@@ -5,11 +5,16 @@
 #include "fold/layout.h"
 
 /* The metal as it stands when every bend is turned by that fraction of its angle: solids, but
- * neither box nor volume. formed: (out). */
-void bf_formed_build (const BfLayout *layout, double fraction, BfFormed *formed);
+ * neither box nor volume. faces: the fold's (BfFace), whose outlines the slabs have. formed: (out).
+ */
+void
+bf_formed_build (const BfLayout *layout, const GArray *faces, double fraction, BfFormed *formed);
 
 /* The same with a fraction for each flap's bend, by its index. */
-void bf_formed_build_each (const BfLayout *layout, const double *fractions, BfFormed *formed);
+void bf_formed_build_each (const BfLayout *layout,
+                           const GArray *faces,
+                           const double *fractions,
+                           BfFormed *formed);
 
-/* Box and volume of the formed part; faces are the fold's, for their areas. */
-void bf_formed_measure (const BfLayout *layout, const GArray *faces, BfFormed *formed);
+/* Box and volume of the formed part. */
+void bf_formed_measure (const BfLayout *layout, BfFormed *formed);

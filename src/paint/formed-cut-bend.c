@@ -19,8 +19,7 @@ typedef struct
 static Zone
 zone_of (const BfFormedBend *bend)
 {
-  const BfFace *face = bf_fold_face (bend->build->fold, bend->sector->face);
-  const BfVec2 *corners = bf_fold_bend (bend->build->fold, (guint)face->bend)->zone;
+  const BfVec2 *corners = bend->sector->zone;
   BfVec2 along = bf_vec2_sub (corners[0], corners[1]), out = bf_vec2_sub (corners[2], corners[1]);
 
   return (Zone){ bend,

@@ -18,11 +18,10 @@ bevel_mm (const BfFormedBuild *build, const BfSolid *sector)
 static void
 add_mouth (BfFormedBuild *build, const BfSolid *sector, guint solid, gboolean at_tip)
 {
-  int parent = bf_fold_face (build->fold, sector->face)->parent;
   BfFormedMouth mouth = { 0 };
 
   mouth.sector = solid;
-  mouth.face = at_tip || parent < 0 ? sector->face : (guint)parent;
+  mouth.face = at_tip ? sector->face : sector->on;
   mouth.from = bf_formed_sector_mouth (build, sector, at_tip);
   mouth.along = sector->frame.ex;
   mouth.width_mm = sector->width_mm;

@@ -20,11 +20,9 @@ drawn_angle (const BfSolid *sector)
 
 /* How wide the zone of a bend that is drawn flat is. */
 static double
-flat_zone_mm (const BfFormedBuild *build, const BfSolid *sector)
+flat_zone_mm (const BfSolid *sector)
 {
-  int bend = bf_fold_face (build->fold, sector->face)->bend;
-
-  return bend >= 0 ? bf_fold_bend (build->fold, (guint)bend)->allowance_mm : 0.0;
+  return bf_vec2_distance (sector->zone[0], sector->zone[3]);
 }
 
 BfVec3
@@ -59,7 +57,7 @@ turned_point (const BfFormedBuild *build, const BfSolid *sector, double way, dou
   double half = sin (turned / 2.0), rise = 2.0 * radius * half * half;
 
   if (drawn_angle (sector) <= 0.0)
-    return bf_frame_point (&sector->frame, x, way * flat_zone_mm (build, sector), -depth);
+    return bf_frame_point (&sector->frame, x, way * flat_zone_mm (sector), -depth);
   return bf_frame_point (&sector->frame, x, radius * sin (turned), (up ? rise : -rise) - depth);
 }
 

@@ -276,7 +276,7 @@ build_piece (BfFormedBuild *build, const BfSolid *slab, const GPtrArray *rings)
 void
 bf_formed_build_slab (BfFormedBuild *build, const BfSolid *slab)
 {
-  const BfRing *whole = bf_fold_face (build->fold, slab->face)->outline;
+  const BfRing *whole = slab->outline;
   g_autoptr (GPtrArray) rings = g_ptr_array_new ();
 
   if (build->cutting != NULL && bf_ring_size (whole) >= 3)

@@ -14,7 +14,7 @@ typedef struct
   guint n_points;
   BfVec3 normals[4], edges[4];
   BfVec3 min, max;
-  guint face;
+  guint face, on;
   BfSolidKind kind;
 } Convex;
 
@@ -133,6 +133,7 @@ add_slice (const BfSolid *s, double t, double from, double to, GArray *out)
   BfVec3 along = bf_vec3_cross (f->ex, middle);
   Convex c = { .n_points = 8,
                .face = s->face,
+               .on = s->on,
                .kind = BF_SOLID_SECTOR,
                .normals = { f->ex, middle, bf_vec3_cross (f->ex, rays[0]),
                             bf_vec3_cross (f->ex, rays[1]) },
@@ -208,13 +209,13 @@ box_depth (const Convex *a, const Convex *b)
 
 /* One face or one bend, or a bend and a face that it joins. */
 static gboolean
-belong_together (const BfFold *fold, const Convex *a, const Convex *b)
+belong_together (const Convex *a, const Convex *b)
 {
   const Convex *bend = a->kind == BF_SOLID_SECTOR ? a : b, *flat = bend == a ? b : a;
 
   if (a->kind == b->kind)
     return a->face == b->face;
-  return flat->face == bend->face || (int)flat->face == bf_fold_face (fold, bend->face)->parent;
+  return flat->face == bend->face || flat->face == bend->on;
 }
 
 static GArray *
@@ -230,7 +231,7 @@ solids_of (const BfFold *fold)
       if (solid->kind == BF_SOLID_SECTOR)
         add_sector (solid, t, solids);
       else
-        add_slab (solid, t, bf_fold_face (fold, solid->face)->outline, solids);
+        add_slab (solid, t, solid->outline, solids);
     }
   return solids;
 }
@@ -247,7 +248,7 @@ slab_worst_overlap (const BfFold *fold, guint *a, guint *b)
         const Convex *x = &g_array_index (solids, Convex, i), *y = x + (j - i);
         double d = box_depth (x, y);
 
-        if (d <= worst || belong_together (fold, x, y))
+        if (d <= worst || belong_together (x, y))
           continue;
         d = MIN (d, depth (x, y, worst));
         if (d <= worst)

@@ -37,6 +37,7 @@ bf_formed_fixture_new (const BfVec2 *base, guint n_points, double thickness_mm)
   for (guint i = 0; i < n_points; i++)
     bf_ring_add (outline, base[i], 0.0);
   add_face (fold, -1, outline);
+  slab.outline = outline;
 
   slab.frame = (BfFrame){ { 0, 0, 0 }, { 1, 0, 0 }, { 0, 1, 0 }, { 0, 0, 1 } };
   slab.flat_ex = bf_vec2 (1.0, 0.0);
@@ -89,7 +90,7 @@ static BfSolid
 make_sector (const BfFold *fold, const BfFormedFlange *flange, BfVec2 from, BfVec2 along)
 {
   const BfSolid *parent = slab_of (fold, flange->parent);
-  BfSolid sector = { .kind = BF_SOLID_SECTOR, .face = fold->faces->len };
+  BfSolid sector = { .kind = BF_SOLID_SECTOR, .face = fold->faces->len, .on = flange->parent };
 
   sector.frame.origin = placed (parent, from);
   sector.frame.ex = placed_direction (parent, along);
@@ -135,7 +136,12 @@ bf_formed_fixture_add (BfFold *fold, BfFormedFlange flange)
   slab.flat_ex = along;
   slab.flat_ey = bf_vec2 (along.y, -along.x);
   slab.flat_origin = bf_vec2_along (from, slab.flat_ey, bend.allowance_mm);
-  add_face (fold, (int)flange.parent, make_outline (&flange, &slab, sector.width_mm));
+  slab.outline = make_outline (&flange, &slab, sector.width_mm);
+  sector.zone[0] = bf_vec2_along (from, along, sector.width_mm);
+  sector.zone[1] = from;
+  sector.zone[2] = slab.flat_origin;
+  sector.zone[3] = bf_vec2_along (slab.flat_origin, along, sector.width_mm);
+  add_face (fold, (int)flange.parent, (BfRing *)slab.outline);
   g_array_append_val (fold->bends, bend);
   g_array_append_val (fold->formed.solids, sector);
   g_array_append_val (fold->formed.solids, slab);
@@ -178,7 +184,7 @@ bf_formed_fixture_volume (const BfFold *fold)
       const BfSolid *solid = bf_formed_solid (&fold->formed, i);
 
       if (solid->kind == BF_SOLID_SLAB)
-        volume += t * bf_ring_area (bf_fold_face (fold, solid->face)->outline);
+        volume += t * bf_ring_area (solid->outline);
       else
         volume += t * solid->width_mm * solid->angle_rad * (solid->radius_mm + t / 2.0);
     }

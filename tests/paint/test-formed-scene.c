@@ -358,8 +358,10 @@ test_repeated_point (void)
 static void
 lay_flat (BfFold *fold, double zone_mm)
 {
-  g_array_index (fold->bends, BfBendResult, 0).allowance_mm = zone_mm;
-  g_array_index (fold->formed.solids, BfSolid, 1).radius_mm = INFINITY;
+  BfSolid *sector = &g_array_index (fold->formed.solids, BfSolid, 1);
+
+  sector->radius_mm = INFINITY;
+  sector->zone[3] = bf_vec2_along (sector->zone[0], bf_vec2 (1.0, 0.0), zone_mm);
   g_array_index (fold->formed.solids, BfSolid, 2).frame.origin =
       bf_vec3 (100.0 + zone_mm, 0.0, 0.0);
 }
