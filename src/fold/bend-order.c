@@ -146,5 +146,5 @@ bf_fold_formed_after (const BfFold *fold, guint n_made, BfFormed *formed)
 
   for (guint i = 0; i < MIN (n_made, fold->order->len); i++)
     fractions[bf_fold_bend_step (fold, i)->bend] = 1.0;
-  bf_formed_build_each (fold->layout, fractions, formed);
+  bf_formed_build_each (fold->layout, fold->faces, fractions, formed);
 }
