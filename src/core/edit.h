@@ -175,5 +175,12 @@ bf_edit_slots (const BfPart *part, double slot_mm, double bridge_mm) G_GNUC_WARN
  * where a flange is too short to be counted that way. */
 BfPart *bf_edit_measure (const BfPart *part, BfMeasure measure) G_GNUC_WARN_UNUSED_RESULT;
 
+/* --- the making (core/edit-made.c) --- */
+
+/* Ticks a step of the work, or takes its tick away. blank: which blank it is done to; ticks of
+ * another one are dropped. */
+BfPart *bf_edit_tick (const BfPart *part, const char *blank, const char *step, gboolean done)
+    G_GNUC_WARN_UNUSED_RESULT;
+
 /* In what lengths are shown; nothing else changes. */
 BfPart *bf_edit_units (const BfPart *part, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;

@@ -237,3 +237,34 @@ bf_read_base_corners (BfReader *reader, const BfPlace *base, BfPart *part)
 {
   read_items (reader, base, "corners", read_corner_item, part->base_corners);
 }
+
+/* Texts of a list, each once. */
+static void
+read_steps (BfReader *reader, const BfPlace *place, BfMade *made)
+{
+  JsonArray *list = bf_read_list (reader, place, "steps");
+  const char *path = bf_reader_path (reader, place->path, "steps");
+
+  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
+    {
+      JsonNode *node = json_array_get_element (list, i);
+
+      if (JSON_NODE_HOLDS_VALUE (node) && json_node_get_value_type (node) == G_TYPE_STRING)
+        bf_made_set (made, json_node_get_string (node), TRUE);
+      else
+        bf_reader_expected (reader, bf_reader_item_path (reader, path, i), _ ("a text"), node);
+    }
+}
+
+void
+bf_read_made (BfReader *reader, const BfPlace *root, BfPart *part)
+{
+  BfPlace place;
+  g_autofree char *blank = NULL;
+
+  if (!bf_read_object (reader, root, "made", &place))
+    return;
+  blank = bf_read_string (reader, &place, "blank", "");
+  part->made = bf_made_new (blank);
+  read_steps (reader, &place, part->made);
+}

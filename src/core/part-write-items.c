@@ -178,3 +178,21 @@ bf_write_openings (const BfPart *part)
     json_array_add_object_element (list, write_opening (g_ptr_array_index (part->openings, i)));
   return list_node (list);
 }
+
+JsonObject *
+bf_write_made (const BfPart *part)
+{
+  static const char *const known[] = { "blank", "steps", NULL };
+  JsonObject *object = json_object_new ();
+  g_autoptr (JsonArray) steps = json_array_new ();
+
+  for (guint i = 0; part->made != NULL && i < part->made->steps->len; i++)
+    json_array_add_string_element (steps, g_ptr_array_index (part->made->steps, i));
+  if (json_array_get_length (steps) > 0)
+    {
+      bf_write_word (object, "blank", part->made->blank);
+      json_object_set_member (object, "steps", list_node (steps));
+    }
+  bf_keep_unknown (object, bf_source_object (part->source, "made"), known);
+  return object;
+}

@@ -202,9 +202,10 @@ write_head (JsonObject *root, const BfPart *part)
 static JsonObject *
 write_part (const BfPart *part)
 {
-  static const char *const known[] = { "format",  "version", "name",     "units", "measure",
-                                       "metal",   "cutting", "joining",  "bend",  "base",
-                                       "flanges", "corners", "openings", "notes", NULL };
+  static const char *const known[] = { "format",   "version", "name",    "units",
+                                       "measure",  "metal",   "cutting", "joining",
+                                       "bend",     "base",    "flanges", "corners",
+                                       "openings", "made",    "notes",   NULL };
   JsonObject *root = json_object_new ();
 
   write_head (root, part);
@@ -217,6 +218,7 @@ write_part (const BfPart *part)
   json_object_set_member (root, "flanges", bf_write_flanges (part));
   json_object_set_member (root, "corners", bf_write_corners (part));
   json_object_set_member (root, "openings", bf_write_openings (part));
+  bf_write_object (root, "made", bf_write_made (part));
   bf_write_word (root, "notes", part->notes);
   bf_keep_unknown (root, part->source, known);
   return root;

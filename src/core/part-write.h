@@ -18,6 +18,9 @@ JsonNode *bf_write_corners (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
 JsonNode *bf_write_openings (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
 JsonNode *bf_write_base_corners (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
 
+/* What is ticked, an empty object where nothing is. Returns: (transfer full). */
+JsonObject *bf_write_made (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
+
 /* The members of a bend that are given. source: the bend as read, or NULL.
  * Returns: (transfer full), an empty object where nothing is given. */
 JsonObject *bf_write_bend (const BfBend *bend, JsonObject *source) G_GNUC_WARN_UNUSED_RESULT;

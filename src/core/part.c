@@ -102,6 +102,7 @@ bf_part_copy (const BfPart *part)
   copy->flanges = g_ptr_array_copy (part->flanges, copy_flange, NULL);
   copy->corners = g_ptr_array_copy (part->corners, copy_corner, NULL);
   copy->openings = g_ptr_array_copy (part->openings, copy_opening, NULL);
+  copy->made = bf_made_copy (part->made);
   copy->notes = g_strdup (part->notes);
   copy->source = source_ref (part->source);
   return copy;
@@ -130,6 +131,7 @@ bf_part_unref (BfPart *part)
   g_ptr_array_unref (part->flanges);
   g_ptr_array_unref (part->corners);
   g_ptr_array_unref (part->openings);
+  bf_made_free (part->made);
   g_free (part->notes);
   g_clear_pointer (&part->source, json_object_unref);
   g_free (part);

@@ -4,6 +4,7 @@
 
 #include <json-glib/json-glib.h>
 
+#include "core/made.h"
 #include "core/vec.h"
 
 /* The part: what a person asked for, as a value.
@@ -225,6 +226,7 @@ typedef struct
   GPtrArray *flanges;      /* BfFlange, in the file's order */
   GPtrArray *corners;      /* BfCorner */
   GPtrArray *openings;     /* BfOpening */
+  BfMade *made;            /* NULL: nothing is ticked yet */
   char *notes;
   JsonObject *source; /* the whole file as read; NULL for a part made here */
 } BfPart;

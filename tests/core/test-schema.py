@@ -74,6 +74,9 @@ SPOILT = [
     (["openings"], [{"shape": "slot", "at": [1, 1], "length": 3}]),
     (["openings"], [{"shape": "keyhole", "at": [1, 1], "length": 3, "width": 1}]),
     (["openings"], [{"shape": "outline", "points": [[1, 1]]}]),
+    (["made"], []),
+    (["made"], {"blank": 1}),
+    (["made"], {"steps": [1]}),
     (["notes"], None),
 ]
 
