@@ -66,7 +66,7 @@ static BfSelection
 select_flange (BfDocument *document, const char *id, BfSelection otherwise)
 {
   int face = bf_fold_find_face (bf_document_get_fold (document), id);
-  return face > 0 ? (BfSelection){ face, 2 } : otherwise;
+  return face > 0 ? (BfSelection){ face, BF_FLANGE_TIP } : otherwise;
 }
 
 static BfSelection
@@ -122,6 +122,8 @@ add_hole (BfDocument *document, BfSelection selection)
   double diameter_mm = part->units == BF_UNITS_IN ? HOLE_IN : HOLE_MM;
   BfEdge edge;
 
+  if (flange == NULL && selection.face > 0)
+    flange = bf_part_find_flange (fold->part, bf_fold_face (fold, (guint)selection.face)->id);
   if (flange != NULL)
     {
       int at = bf_fold_find_face (fold, flange->id);
@@ -163,7 +165,8 @@ static BfSelection
 remove_it (BfDocument *document, BfSelection selection)
 {
   const BfPart *part = bf_document_get_part (document);
-  const BfFlange *flange = bf_selection_flange (bf_document_get_fold (document), selection);
+  const BfFold *fold = bf_document_get_fold (document);
+  const BfFlange *flange = bf_selection_flange (fold, selection);
 
   if (bf_selection_is_point (selection))
     {
@@ -176,19 +179,18 @@ remove_it (BfDocument *document, BfSelection selection)
   /* Translators: %s is a flange's name */
   g_autofree char *name = g_strdup_printf (_ ("Remove %s"), flange->id);
   /* What it stood on is there still. */
-  BfSelection left = selection.face == 0 ? selection : BF_SELECTION_NONE;
+  BfSelection under = bf_selection_under (fold, flange);
+  gboolean stays = bf_selection_is_same (under, selection);
+  g_autofree char *on = g_strdup (flange->on);
   apply (document, bf_edit_remove_flange (part, flange->id), name);
-  return left;
+  return stays ? bf_selection_in (bf_document_get_fold (document), on, under) : BF_SELECTION_NONE;
 }
 
-BfSelection
-bf_edge_do (BfDocument *document, BfSelection selection, BfOffers what)
+static BfSelection
+do_it (BfDocument *document, BfSelection selection, BfOffers what)
 {
-  g_return_val_if_fail (BF_IS_DOCUMENT (document), selection);
-
   const BfFold *fold = bf_document_get_fold (document);
-  if ((bf_edge_offers (fold, selection) & what) == 0)
-    return selection;
+
   switch ((guint)what)
     {
     case BF_OFFER_TURN_UP:
@@ -214,6 +216,22 @@ bf_edge_do (BfDocument *document, BfSelection selection, BfOffers what)
     default:
       return selection;
     }
+}
+
+BfSelection
+bf_edge_do (BfDocument *document, BfSelection selection, BfOffers what)
+{
+  g_return_val_if_fail (BF_IS_DOCUMENT (document), selection);
+
+  const BfFold *fold = bf_document_get_fold (document);
+  if ((bf_edge_offers (fold, selection) & what) == 0)
+    return selection;
+  g_autofree char *id = g_strdup (bf_fold_face (fold, (guint)selection.face)->id);
+  BfSelection then = do_it (document, selection, what);
+  /* What is selected still may count otherwise among the faces now. */
+  return bf_selection_is_same (then, selection)
+             ? bf_selection_in (bf_document_get_fold (document), id, then)
+             : then;
 }
 
 void

@@ -173,8 +173,8 @@ show_title (BfEdgePopover *self, const BfFold *fold)
   g_autoptr (GArray) edges = bf_surface_edges (fold);
   BfSelection as_edge = self->selection;
 
-  if (as_edge.face > 0)
-    as_edge.edge = 2;
+  if (as_edge.face > 0 && as_edge.edge == -1)
+    as_edge.edge = BF_FLANGE_TIP;
   int at = bf_surface_edges_find (edges, as_edge);
   g_autofree char *name =
       at >= 0 ? bf_surface_edge_name (fold, bf_surface_edge (edges, (guint)at)) : g_strdup ("");

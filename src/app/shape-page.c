@@ -67,6 +67,13 @@ bf_shape_page_init (BfShapePage *self)
 }
 
 void
+bf_shape_page_take_focus (BfShapePage *self)
+{
+  g_return_if_fail (BF_IS_SHAPE_PAGE (self));
+  gtk_widget_grab_focus (GTK_WIDGET (self->surface));
+}
+
+void
 bf_shape_page_open_checks (BfShapePage *self)
 {
   g_return_if_fail (BF_IS_SHAPE_PAGE (self));

@@ -18,6 +18,9 @@ G_DECLARE_FINAL_TYPE (BfShapePage, bf_shape_page, BF, SHAPE_PAGE, GtkWidget)
 /* Called once: what the page shows, and how. */
 void bf_shape_page_set_document (BfShapePage *self, BfDocument *document, BfSurfaceView *view);
 
+/* Gives the keyboard to the bench top. */
+void bf_shape_page_take_focus (BfShapePage *self);
+
 /* Opens "Before you cut". */
 void bf_shape_page_open_checks (BfShapePage *self);
 

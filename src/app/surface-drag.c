@@ -21,6 +21,7 @@ struct _BfSurfaceDrag
   BfSurfaceScene *scene;
   BfSelection selection;
   BfPart *first; /* as it was when the drag began */
+  char *id;      /* the face's, for faces are counted anew */
   char *name;
   double size_mm; /* as it was */
   BfVec2 start_px, outward_px;
@@ -52,16 +53,32 @@ name_step (const BfPart *part, const BfFold *fold, BfSelection selection)
     /* Translators: %u is the number of an edge of the base, from 1 */
     return g_strdup_printf (_ ("Move base edge %u"), (guint)selection.edge + 1);
   BfSizeTarget target = { bf_fold_face (fold, (guint)selection.face)->id, 0 };
+  if (selection.edge != BF_FLANGE_TIP)
+    /* Translators: %s is a flange's name; one of its sides is dragged inward or back */
+    return g_strdup_printf (_ ("Move a side of %s"), target.flange);
   return bf_size_edit_name (part, &target, BF_SIZE_FIELD_LENGTH);
 }
 
+/* The inset of a flange's side. */
 static double
-size_of (const BfPart *part, const BfSurfaceEdge *edge)
+inset_of (const BfFlange *flange, int side)
 {
+  return side == BF_FLANGE_START ? flange->start_mm : flange->end_mm;
+}
+
+static double
+size_of (const BfFold *fold, const BfSurfaceEdge *edge)
+{
+  const BfPart *part = fold->part;
+
   if (bf_selection_is_point (edge->selection))
     return 0.0;
   if (edge->selection.face == 0)
     return bf_part_edge_depth_mm (part, (guint)edge->selection.edge);
+  if (edge->selection.edge != BF_FLANGE_TIP)
+    return inset_of (
+        bf_part_find_flange (part, bf_fold_face (fold, (guint)edge->selection.face)->id),
+        edge->selection.edge);
   return edge->length_mm;
 }
 
@@ -89,8 +106,9 @@ bf_surface_drag_begin (BfDocument *document,
   drag->scene = scene;
   drag->selection = selection;
   drag->first = bf_part_ref (bf_document_get_part (document));
+  drag->id = g_strdup (bf_fold_face (bf_document_get_fold (document), (guint)selection.face)->id);
   drag->name = name_step (drag->first, bf_document_get_fold (document), selection);
-  drag->size_mm = size_of (drag->first, edge);
+  drag->size_mm = size_of (bf_document_get_fold (document), edge);
   drag->start_px = px;
   drag->outward_px = outward_px;
   bf_document_end_step (document);
@@ -140,6 +158,19 @@ moved_point (const BfSurfaceDrag *drag)
   return bf_edit_move_point (drag->first, point, to);
 }
 
+/* A side goes inward by its inset. Where a corner has trimmed it further already, a little of that
+ * changes nothing. */
+static BfPart *
+moved_side (const BfSurfaceDrag *drag, const BfFlange *flange, double outward_mm)
+{
+  double step = step_mm (drag);
+  double inset_mm = MAX (round ((drag->size_mm - outward_mm) / step), 0.0) * step;
+  gboolean start = drag->selection.edge == BF_FLANGE_START;
+
+  return bf_edit_flange_insets (drag->first, flange->id, start ? inset_mm : flange->start_mm,
+                                start ? flange->end_mm : inset_mm);
+}
+
 static BfPart *
 moved (const BfSurfaceDrag *drag)
 {
@@ -148,12 +179,13 @@ moved (const BfSurfaceDrag *drag)
 
   if (bf_selection_is_point (drag->selection))
     return moved_point (drag);
-  double size_mm = whole (drag, drag->size_mm + bf_vec2_dot (by, drag->outward_px) / px2);
+  double outward_mm = bf_vec2_dot (by, drag->outward_px) / px2;
+  double size_mm = whole (drag, drag->size_mm + outward_mm);
   if (drag->selection.face == 0)
     return bf_edit_move_edge (drag->first, (guint)drag->selection.edge, size_mm - drag->size_mm);
-  const BfFold *fold = bf_surface_scene_get_fold (drag->scene);
-  return bf_edit_flange_length (drag->first, bf_fold_face (fold, (guint)drag->selection.face)->id,
-                                size_mm);
+  if (drag->selection.edge != BF_FLANGE_TIP)
+    return moved_side (drag, bf_part_find_flange (drag->first, drag->id), outward_mm);
+  return bf_edit_flange_length (drag->first, drag->id, size_mm);
 }
 
 /* Where the outline would cross itself, the part stays as the last that did not. */
@@ -200,6 +232,7 @@ bf_surface_drag_end (BfSurfaceDrag *drag, gboolean back)
   bf_surface_scene_set_held (drag->scene, FALSE);
   bf_part_unref (drag->first);
   g_object_unref (drag->document);
+  g_free (drag->id);
   g_free (drag->name);
   g_free (drag);
 }

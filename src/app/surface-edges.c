@@ -103,30 +103,76 @@ tip_line (const BfFold *fold, guint face, BfVec2 line[2])
   return most > BF_TOLERANCE_SIZE_MM;
 }
 
-static void add_tips_on (GArray *edges, const BfFold *fold, const BfEdge *on, guint depth);
-
-static void
-add_tip (GArray *edges, const BfFold *fold, guint face, guint depth)
+/* The line of a flange's side: of the straight stretches that run out from the bend (start) or back
+ * to it (end) the longest, for what a corner trims may have more than one. */
+static gboolean
+side_line (const BfFold *fold, guint face, gboolean outward, BfVec2 line[2])
 {
+  const BfBendResult *bend = bend_of (fold, face);
+  const BfRing *outline = bf_fold_face (fold, face)->outline;
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (bend->zone[1], bend->zone[0]));
+  BfVec2 out = bf_vec2 (along.y, -along.x);
+  double most = BF_TOLERANCE_SIZE_MM;
+
+  for (guint i = 0; i < bf_ring_size (outline); i++)
+    {
+      const BfVertex *from = bf_ring_vertex (outline, i);
+      BfVec2 to = bf_ring_vertex (outline, i + 1)->p;
+      double reach = bf_vec2_dot (bf_vec2_sub (to, from->p), out) * (outward ? 1.0 : -1.0);
+      if (reach <= most || fabs (from->bulge) > 0.0)
+        continue;
+      most = reach;
+      line[0] = from->p;
+      line[1] = to;
+    }
+  return most > BF_TOLERANCE_SIZE_MM;
+}
+
+static void add_flanges_on (GArray *edges, const BfFold *fold, const BfEdge *on, guint depth);
+
+static BfEdgeKind
+kind_of_side (int side)
+{
+  return side == BF_FLANGE_START ? BF_EDGE_START
+         : side == BF_FLANGE_END ? BF_EDGE_END
+                                 : BF_EDGE_TIP;
+}
+
+/* A side or the tip of a flange, and what hangs there. */
+static void
+add_edge_of_flange (GArray *edges, const BfFold *fold, BfSelection selection, guint depth)
+{
+  guint face = (guint)selection.face;
   const BfFlange *flange = bf_part_find_flange (fold->part, bf_fold_face (fold, face)->id);
-  BfSurfaceEdge edge = { .selection = { (int)face, 2 }, .length_mm = flange->length_mm };
-  BfEdge tip = { flange->id, BF_EDGE_TIP, 0 };
+  BfSurfaceEdge edge = { .selection = selection, .length_mm = flange->length_mm };
+  BfEdge on = { flange->id, kind_of_side (selection.edge), 0 };
+  gboolean is_tip = selection.edge == BF_FLANGE_TIP;
   BfVec2 line[2];
 
-  if (!tip_line (fold, face, line))
-    return;
-  lay_edge (fold, &edge, line, bend_on (fold, &tip));
-  g_array_append_val (edges, edge);
-  for (BfEdgeKind kind = BF_EDGE_TIP; kind <= BF_EDGE_END; kind++)
+  if (is_tip ? tip_line (fold, face, line)
+             : side_line (fold, face, selection.edge == BF_FLANGE_START, line))
     {
-      BfEdge on = { flange->id, kind, 0 };
-      add_tips_on (edges, fold, &on, depth + 1);
+      lay_edge (fold, &edge, line, bend_on (fold, &on));
+      if (!is_tip)
+        edge.length_mm = bf_vec2_distance (edge.formed[0], edge.formed[1]);
+      g_array_append_val (edges, edge);
     }
+  add_flanges_on (edges, fold, &on, depth + 1);
+}
+
+static void
+add_flange (GArray *edges, const BfFold *fold, guint face, guint depth)
+{
+  const BfFlange *flange = bf_part_find_flange (fold->part, bf_fold_face (fold, face)->id);
+
+  for (int side = BF_FLANGE_START; side <= BF_FLANGE_END; side++)
+    if (side == BF_FLANGE_TIP || flange->angle_deg < 180.0)
+      add_edge_of_flange (edges, fold, (BfSelection){ (int)face, side }, depth);
 }
 
 /* A flange can't hang on itself; depth is for a part that says so all the same. */
 static void
-add_tips_on (GArray *edges, const BfFold *fold, const BfEdge *on, guint depth)
+add_flanges_on (GArray *edges, const BfFold *fold, const BfEdge *on, guint depth)
 {
   for (guint i = 1; depth <= fold->faces->len && i < fold->faces->len; i++)
     {
@@ -136,7 +182,7 @@ add_tips_on (GArray *edges, const BfFold *fold, const BfEdge *on, guint depth)
         continue;
       if (g_str_equal (flange->on, on->on) && flange->edge == on->kind &&
           (on->kind != BF_EDGE_INDEX || flange->edge_index == on->index))
-        add_tip (edges, fold, i, depth);
+        add_flange (edges, fold, i, depth);
     }
 }
 
@@ -158,7 +204,7 @@ bf_surface_edges (const BfFold *fold)
                               .formed = { line[1], line[1] } };
       lay_edge (fold, &edge, line, bend_on (fold, &on));
       g_array_append_val (edges, edge);
-      add_tips_on (edges, fold, &on, 0);
+      add_flanges_on (edges, fold, &on, 0);
       g_array_append_val (edges, point);
     }
   return edges;
@@ -199,6 +245,26 @@ base_edge_name (const BfFold *fold, const BfSurfaceEdge *edge)
   return g_strdup_printf (_ ("Base edge %u, %s, %s"), number, length, wall);
 }
 
+static char *
+side_name (const BfFold *fold, const BfSurfaceEdge *edge)
+{
+  const char *id = bf_fold_face (fold, (guint)edge->selection.face)->id;
+  const BfFlange *on = bf_selection_flange (fold, edge->selection);
+  g_autofree char *length = bf_format_length (edge->length_mm, fold->part->units);
+  g_autofree char *name = NULL;
+
+  if (edge->selection.edge == BF_FLANGE_START)
+    /* Translators: the side of a flange where its edge begins; its name and its length */
+    name = g_strdup_printf (_ ("Start side of %s, %s"), id, length);
+  else
+    /* Translators: the side of a flange where its edge ends; its name and its length */
+    name = g_strdup_printf (_ ("End side of %s, %s"), id, length);
+  if (on == NULL)
+    return g_steal_pointer (&name);
+  g_autofree char *wall = wall_name (on->id);
+  return g_strdup_printf ("%s, %s", name, wall);
+}
+
 char *
 bf_surface_edge_name (const BfFold *fold, const BfSurfaceEdge *edge)
 {
@@ -209,6 +275,8 @@ bf_surface_edge_name (const BfFold *fold, const BfSurfaceEdge *edge)
     return g_strdup_printf (_ ("Base point %u"), bf_selection_point_index (edge->selection) + 1);
   if (edge->selection.face == 0)
     return base_edge_name (fold, edge);
+  if (edge->selection.edge != BF_FLANGE_TIP)
+    return side_name (fold, edge);
   g_autofree char *length = bf_format_length (edge->length_mm, fold->part->units);
   /* Translators: a flange's name, and its length with the unit */
   return g_strdup_printf (_ ("Tip of %s, %s"), bf_fold_face (fold, (guint)edge->selection.face)->id,
@@ -223,7 +291,8 @@ bf_selection_to_edge (const BfFold *fold, BfSelection selection, BfEdge *edge)
   if (selection.face < 0 || (guint)selection.face >= fold->faces->len)
     return FALSE;
   if (selection.face > 0)
-    *edge = (BfEdge){ bf_fold_face (fold, (guint)selection.face)->id, BF_EDGE_TIP, 0 };
+    *edge = (BfEdge){ bf_fold_face (fold, (guint)selection.face)->id, kind_of_side (selection.edge),
+                      0 };
   else
     *edge = (BfEdge){ "base", BF_EDGE_INDEX, (guint)MAX (selection.edge, 0) };
   return selection.face > 0 ||
@@ -240,6 +309,28 @@ bf_selection_flange (const BfFold *fold, BfSelection selection)
   if (edge.kind == BF_EDGE_TIP)
     return bf_part_find_flange (fold->part, edge.on);
   return bf_part_flange_at (fold->part, &edge);
+}
+
+BfSelection
+bf_selection_under (const BfFold *fold, const BfFlange *flange)
+{
+  g_return_val_if_fail (fold != NULL && flange != NULL, BF_SELECTION_NONE);
+
+  int face = bf_fold_find_face (fold, flange->on);
+  if (face < 0)
+    return BF_SELECTION_NONE;
+  switch (flange->edge)
+    {
+    case BF_EDGE_INDEX:
+      return (BfSelection){ face, (int)flange->edge_index };
+    case BF_EDGE_START:
+      return (BfSelection){ face, BF_FLANGE_START };
+    case BF_EDGE_END:
+      return (BfSelection){ face, BF_FLANGE_END };
+    case BF_EDGE_TIP:
+    default:
+      return (BfSelection){ face, BF_FLANGE_TIP };
+    }
 }
 
 BfSelection

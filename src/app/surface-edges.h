@@ -6,8 +6,8 @@
 #include "core/edit.h"
 #include "fold/fold.h"
 
-/* The edges of a fold that a person can point at or walk along: those of the base and the tips of
- * flanges, and the base's points. */
+/* The edges of a fold that a person can point at or walk along: those of the base, the tips and
+ * sides of flanges, and the base's points. */
 
 typedef struct
 {
@@ -16,12 +16,13 @@ typedef struct
                      * flange, the bend line; of a point, twice the point */
   BfVec2 formed[2]; /* where its metal ends, in the flat of its face: for the formed part */
   BfVec2 outward;   /* in the blank, a unit vector; zero for a point */
-  double length_mm; /* of a base edge as it is drawn; of a tip, how far it is from its bend; 0 for a
-                     * point */
+  double length_mm; /* of a base edge as it is drawn; of a tip, how far it is from its bend; of a
+                     * side, of its metal; 0 for a point */
 } BfSurfaceEdge;
 
-/* All of them, as one walks round: each base edge, then the tips that hang on it from the inside
- * out, then the point where it ends. Returns: (transfer full) (element-type BfSurfaceEdge). */
+/* All of them, as one walks round: each base edge, then what hangs on it (a flange's start, its
+ * tip with what that carries, its end), then the point where the base edge ends. A hem has no
+ * sides: nothing can hang there. Returns: (transfer full) (element-type BfSurfaceEdge). */
 GArray *bf_surface_edges (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The place in that list of a selection, −1 where it is none of them. */
@@ -33,22 +34,26 @@ bf_surface_edge (const GArray *edges, guint i)
   return &g_array_index (edges, BfSurfaceEdge, i);
 }
 
-/* What it is called: "Base edge 2, 200 mm, front wall", "Tip of front, 40 mm", "Base point 3".
+/* What it is called: "Base edge 2, 200 mm, front wall", "Tip of front, 40 mm", "Start side of
+ * front, 38 mm", "Base point 3".
  * Returns: (transfer full). */
 char *bf_surface_edge_name (const BfFold *fold,
                             const BfSurfaceEdge *edge) G_GNUC_WARN_UNUSED_RESULT;
 
-/* The edge as flanges name it; for a face, its tip. FALSE for a point and for nothing. The strings
- * are the fold's. */
+/* The edge as flanges name it; for a flange's face, its tip. FALSE for a point and for nothing. The
+ * strings are the fold's. */
 gboolean bf_selection_to_edge (const BfFold *fold, BfSelection selection, BfEdge *edge);
 
 /* The flange that a selection is about: the one selected, or the one on the selected edge of the
- * base. NULL where there is none. */
+ * base or side of a flange. NULL where there is none. */
 const BfFlange *bf_selection_flange (const BfFold *fold, BfSelection selection);
 
 /* Faces are counted anew in each fold: what was selected before, as it counts in this one, where id
  * is its face's; BF_SELECTION_NONE where it is no more. fold and id may be NULL. */
 BfSelection bf_selection_in (const BfFold *fold, const char *id, BfSelection before);
+
+/* The edge that a flange hangs on; BF_SELECTION_NONE where that is no edge of the fold. */
+BfSelection bf_selection_under (const BfFold *fold, const BfFlange *flange);
 
 /* The face of that flange, or −1. */
 int bf_fold_find_face (const BfFold *fold, const char *id);

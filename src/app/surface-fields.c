@@ -201,7 +201,7 @@ bf_surface_fields_update (BfSurfaceFields *fields)
   for (guint i = 0; edges != NULL && i < edges->len; i++)
     {
       BfSelection tip = bf_surface_edge (edges, i)->selection;
-      if (tip.face > 0)
+      if (tip.face > 0 && tip.edge == BF_FLANGE_TIP)
         keep_item (fields, bf_fold_face (fold, (guint)tip.face)->id, 0, fold->part);
     }
   drop_items (fields);
@@ -212,7 +212,7 @@ selection_of (const Item *item, const BfFold *fold)
 {
   if (item->flange == NULL)
     return (BfSelection){ 0, (int)item->edge };
-  return (BfSelection){ bf_fold_find_face (fold, item->flange), 2 };
+  return (BfSelection){ bf_fold_find_face (fold, item->flange), BF_FLANGE_TIP };
 }
 
 static void

@@ -76,24 +76,26 @@ walk_round (BfSurface *self, BfSelection from, int by)
     bf_surface_choose (self, bf_surface_edge (edges, (guint)((at + by + n) % n))->selection);
 }
 
-/* Outward: to the tip of what hangs on the edge. Inward: to what the flange hangs on. */
+/* Outward: to the tip of what hangs on the edge. Inward: to the edge that the flange hangs on. */
 static void
 walk_across (BfSurface *self, BfSelection from, gboolean outward)
 {
   const BfFold *fold = bf_surface_scene_get_fold (bf_surface_get_scene (self));
+  BfSelection to = BF_SELECTION_NONE;
   BfEdge edge;
 
   if (!bf_selection_to_edge (fold, from, &edge))
     return;
   const BfFlange *flange =
-      outward ? bf_part_flange_at (fold->part, &edge) : bf_selection_flange (fold, from);
-  if (flange == NULL || (!outward && from.face == 0))
+      outward ? bf_part_flange_at (fold->part, &edge) : bf_part_find_flange (fold->part, edge.on);
+  if (flange == NULL)
     return;
-  int face = bf_fold_find_face (fold, outward ? flange->id : flange->on);
-  if (face > 0)
-    bf_surface_choose (self, (BfSelection){ face, 2 });
-  else if (face == 0)
-    bf_surface_choose (self, (BfSelection){ 0, (int)flange->edge_index });
+  if (outward)
+    to = (BfSelection){ bf_fold_find_face (fold, flange->id), BF_FLANGE_TIP };
+  else
+    to = bf_selection_under (fold, flange);
+  if (to.face >= 0)
+    bf_surface_choose (self, to);
 }
 
 /* A point goes by a millimetre; many in a row are one step. */

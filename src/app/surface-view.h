@@ -23,8 +23,16 @@ G_DECLARE_FINAL_TYPE (BfSurfaceView, bf_surface_view, BF, SURFACE_VIEW, GObject)
 typedef struct
 {
   int face; /* index in the fold's faces, or −1 */
-  int edge; /* of the base: its number; of a flange: 2, its tip; −1: the face itself */
+  int edge; /* of the base: its number; of a flange: one of BfFlangeSide; −1: the face itself */
 } BfSelection;
+
+/* The edges of a flange, counter-clockwise from its bend. */
+typedef enum
+{
+  BF_FLANGE_START = 1,
+  BF_FLANGE_TIP = 2,
+  BF_FLANGE_END = 3,
+} BfFlangeSide;
 
 #define BF_SELECTION_NONE ((BfSelection){ -1, -1 })
 

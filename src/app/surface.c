@@ -102,8 +102,8 @@ place_popover (BfSurface *self)
   BfSelection now = bf_surface_view_get_selection (self->view);
   BfVec2 px[2];
 
-  if (now.face > 0)
-    now.edge = 2;
+  if (now.face > 0 && now.edge == -1)
+    now.edge = BF_FLANGE_TIP;
   int at = bf_surface_edges_find (edges, now);
   if (at < 0 || !bf_surface_scene_edge_px (self->scene, bf_surface_edge (edges, (guint)at),
                                            self->popover_picture, px))

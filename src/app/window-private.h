@@ -17,6 +17,8 @@ void bf_window_name_steps (BfWindow *self, const char *undo, const char *redo);
 
 /* "shape" or "make". */
 const char *bf_window_get_page (BfWindow *self);
+
+/* Shows that page and gives it the keyboard. */
 void bf_window_set_page (BfWindow *self, const char *page);
 
 void bf_window_open_menu (BfWindow *self);

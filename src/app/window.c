@@ -127,7 +127,7 @@ made_cb (BfWindow *self, BfPart *part)
   bf_settings_note_setup (self->settings, part);
   bf_document_set_part (self->document, part, NULL);
   bf_surface_view_fit (self->view);
-  gtk_widget_grab_focus (GTK_WIDGET (self->shape_page));
+  bf_shape_page_take_focus (self->shape_page);
 }
 
 static void
@@ -417,11 +417,23 @@ bf_window_get_page (BfWindow *self)
   return gtk_stack_get_visible_child_name (self->page_stack);
 }
 
+static void
+take_keyboard_to_page (BfWindow *self)
+{
+  GtkWidget *page = gtk_stack_get_visible_child (self->page_stack);
+  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (self));
+
+  if (focus == NULL || !gtk_widget_is_ancestor (focus, page))
+    gtk_widget_child_focus (page, GTK_DIR_TAB_FORWARD);
+}
+
 void
 bf_window_set_page (BfWindow *self, const char *page)
 {
-  if (g_str_equal (page, "shape") || g_str_equal (page, "make"))
-    gtk_stack_set_visible_child_name (self->page_stack, page);
+  if (!g_str_equal (page, "shape") && !g_str_equal (page, "make"))
+    return;
+  gtk_stack_set_visible_child_name (self->page_stack, page);
+  take_keyboard_to_page (self);
 }
 
 void

@@ -70,6 +70,32 @@ def a_wall_is_made_and_unmade_by_keys(program, folder):
         assert saved(app, path).get('flanges', []) == []
 
 
+def a_flange_hangs_on_the_side_of_a_wall(program, folder):
+    path = write(folder, WALL)
+    with gui.App(program, path) as app:
+        walk_to(app, 'Tip of front')
+        app.key('Right')
+        has_focus(app, 'End side of front, 37 mm')
+        app.key('Return')
+        press_here(app, 'Turn up')
+        on_bench(app, 'push button', 'End side of front, .*, lip')
+        has_focus(app, 'Length of lip')
+        app.key('Escape')
+        has_focus(app, 'End side of front')
+        app.key('Up')
+        has_focus(app, 'Tip of lip, 20 mm')
+        app.key('Down')
+        has_focus(app, 'End side of front')
+        click_edge(app, 'Start side of front.*')
+        press_here(app, 'Turn down')
+        on_bench(app, 'push button', 'Start side of front, .*, lip 2')
+        has_focus(app, 'Length of lip 2')
+        app.key('Escape')
+        flanges = saved(app, path)['flanges']
+        assert [(f['on'], f['edge'], f['turn']) for f in flanges[1:]] == [
+            ('front', 'end', 'up'), ('front', 'start', 'down')], flanges
+
+
 def sizes_are_typed_beside_their_edges(program, folder):
     path = write(folder, WALL)
     with gui.App(program, path) as app:
@@ -106,6 +132,7 @@ gui.main([
     edges_are_walked_by_keys,
     a_wall_is_turned_up_by_the_pointer,
     a_wall_is_made_and_unmade_by_keys,
+    a_flange_hangs_on_the_side_of_a_wall,
     sizes_are_typed_beside_their_edges,
     a_decimal_comma_is_taken,
 ])

@@ -29,8 +29,12 @@ lipped (void)
 
 static const char *const names[] = {
   "Base edge 1, 200 mm, front wall",
+  "Start side of front, 34 mm", /* 40, less (R + t) at both bends */
   "Tip of front, 40 mm",
+  "Start side of lip, 17 mm",
   "Tip of lip, 20 mm",
+  "End side of lip, 17 mm",
+  "End side of front, 34 mm",
   "Base point 2",
   "Base edge 2, 120 mm",
   "Base point 3",
@@ -68,10 +72,80 @@ test_a_flange_on_a_side (void)
       bf_edit_add_flange (bf_document_get_part (document), &side, BF_TURN_UP, &id);
   g_autoptr (BfFold) fold = bf_fold (part);
   g_autoptr (GArray) edges = bf_surface_edges (fold);
-  BfSelection tip = { bf_fold_find_face (fold, id), 2 };
+  BfSelection tip = { bf_fold_find_face (fold, id), BF_FLANGE_TIP };
+  const BfSurfaceEdge *end = bf_surface_edge (edges, 6);
+  g_autofree char *name = bf_surface_edge_name (fold, end);
+  int face = bf_fold_find_face (fold, id);
+  const BfBendResult *bend = bf_fold_bend (fold, (guint)bf_fold_face (fold, (guint)face)->bend);
 
-  g_assert_cmpuint (edges->len, ==, G_N_ELEMENTS (names) + 1);
-  g_assert_cmpint (bf_surface_edges_find (edges, tip), ==, 3);
+  g_assert_cmpuint (edges->len, ==, G_N_ELEMENTS (names) + 3);
+  g_assert_cmpint (bf_surface_edges_find (edges, tip), ==, 8);
+  g_assert_true (g_str_has_prefix (name, "End side of front, "));
+  g_assert_true (g_str_has_suffix (name, id));
+  g_assert_cmpfloat_with_epsilon (end->blank[0].x, bend->line[0].x, CLOSE);
+}
+
+/* A bare side lies where the flange's metal ends, and points away from it. */
+static void
+test_where_sides_lie (void)
+{
+  g_autoptr (BfDocument) document = lipped ();
+  const BfFold *fold = bf_document_get_fold (document);
+  g_autoptr (GArray) edges = bf_surface_edges (fold);
+  const BfSurfaceEdge *start = bf_surface_edge (edges, 1);
+  const BfSurfaceEdge *end = bf_surface_edge (edges, 6);
+
+  g_assert_cmpfloat_with_epsilon (start->blank[0].x, 0.0, CLOSE);
+  g_assert_cmpfloat_with_epsilon (end->blank[0].x, 200.0, CLOSE);
+  g_assert_cmpfloat (start->blank[0].y, >, start->blank[1].y);
+  g_assert_cmpfloat (end->blank[0].y, <, end->blank[1].y);
+  g_assert_cmpfloat_with_epsilon (start->outward.x, -1.0, CLOSE);
+  g_assert_cmpfloat_with_epsilon (end->outward.x, 1.0, CLOSE);
+}
+
+/* Nothing can hang on a hem, so its sides are none. */
+static void
+test_a_hem_has_no_sides (void)
+{
+  g_autoptr (BfDocument) document = lipped ();
+  g_autofree char *id = NULL;
+  BfEdge back = { "base", BF_EDGE_INDEX, 2 };
+  g_autoptr (BfPart) part =
+      bf_edit_add_hem (bf_document_get_part (document), &back, BF_TURN_UP, &id);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  g_autoptr (GArray) edges = bf_surface_edges (fold);
+  int hem = bf_fold_find_face (fold, id);
+
+  g_assert_cmpint (bf_surface_edges_find (edges, (BfSelection){ hem, BF_FLANGE_TIP }), >=, 0);
+  g_assert_cmpint (bf_surface_edges_find (edges, (BfSelection){ hem, BF_FLANGE_START }), <, 0);
+  g_assert_cmpint (bf_surface_edges_find (edges, (BfSelection){ hem, BF_FLANGE_END }), <, 0);
+}
+
+/* From a side a flange is turned up there, which may take the side's face another number; taken
+ * away again, the side is left selected. */
+static void
+test_a_side_is_turned_up (void)
+{
+  static const int sides[] = { BF_FLANGE_START, BF_FLANGE_END };
+
+  for (guint i = 0; i < G_N_ELEMENTS (sides); i++)
+    {
+      g_autoptr (BfDocument) document = lipped ();
+      int lip = bf_fold_find_face (bf_document_get_fold (document), "lip");
+      BfSelection side = { lip, sides[i] };
+      BfSelection then = bf_edge_do (document, side, BF_OFFER_TURN_UP);
+      const BfFold *fold = bf_document_get_fold (document);
+      const BfFlange *made = bf_selection_flange (fold, then);
+
+      g_assert_cmpint (then.edge, ==, sides[i]);
+      g_assert_cmpstr (bf_fold_face (fold, (guint)then.face)->id, ==, "lip");
+      g_assert_cmpstr (made->on, ==, "lip");
+      g_assert_cmpint (made->edge, ==, i == 0 ? BF_EDGE_START : BF_EDGE_END);
+      g_assert_true (bf_selection_is_same (bf_selection_under (fold, made), then));
+      then = bf_edge_do (document, then, BF_OFFER_REMOVE);
+      g_assert_true (bf_selection_is_same (then, side));
+      g_assert_null (bf_selection_flange (bf_document_get_fold (document), then));
+    }
 }
 
 /* An edge that carries a flange lies at the bend line in the blank, and at the bend's beginning on
@@ -85,7 +159,7 @@ test_where_they_lie (void)
   int front = bf_fold_find_face (fold, "front");
   const BfBendResult *bend = bf_fold_bend (fold, (guint)bf_fold_face (fold, (guint)front)->bend);
   const BfSurfaceEdge *first = bf_surface_edge (edges, 0);
-  const BfSurfaceEdge *right = bf_surface_edge (edges, 4);
+  const BfSurfaceEdge *right = bf_surface_edge (edges, 8);
 
   g_assert_cmpfloat_with_epsilon (first->blank[0].y, bend->line[0].y, CLOSE);
   g_assert_cmpfloat_with_epsilon (first->formed[0].y, bend->zone[0].y, CLOSE);
@@ -110,6 +184,8 @@ static const OfferCase offer_cases[] = {
   { 0, 1, OF_BASE_EDGE | BF_OFFER_TURN_UP | BF_OFFER_TURN_DOWN | BF_OFFER_HEM | BF_OFFER_HOLE },
   { 1, 2, OF_FLANGE | BF_OFFER_COPY },
   { 2, 2, OF_FLANGE | BF_OFFER_LIP | BF_OFFER_HEM },
+  { 1, BF_FLANGE_START, BF_OFFER_TURN_UP | BF_OFFER_TURN_DOWN | BF_OFFER_HEM | BF_OFFER_HOLE },
+  { 2, BF_FLANGE_END, BF_OFFER_TURN_UP | BF_OFFER_TURN_DOWN | BF_OFFER_HEM | BF_OFFER_HOLE },
   { 2, -1, OF_FLANGE | BF_OFFER_LIP | BF_OFFER_HEM },
   { 0, -1, 0 },
   { 0, -2, BF_OFFER_REMOVE },
@@ -283,6 +359,26 @@ test_a_side_is_dragged (void)
   bench_clear (&bench);
 }
 
+/* A flange's side is dragged inward by its inset, and never beyond the edge. */
+static void
+test_a_side_of_a_flange_is_dragged (void)
+{
+  Bench bench;
+  bench_init (&bench);
+  int front = bf_fold_find_face (bf_document_get_fold (bench.document), "front");
+  BfVec2 from = { 200.0, -20.0 };
+
+  drag_by (&bench, (BfSelection){ front, BF_FLANGE_END }, from, bf_vec2 (-12.3, 4.0));
+  const BfFlange *flange = bf_part_find_flange (bf_document_get_part (bench.document), "front");
+  g_assert_cmpfloat_with_epsilon (flange->end_mm, 12.0, CLOSE);
+  g_assert_cmpfloat_with_epsilon (flange->start_mm, 0.0, CLOSE);
+  g_assert_cmpstr (bf_document_get_undo_name (bench.document), ==, "Move a side of front");
+  drag_by (&bench, (BfSelection){ front, BF_FLANGE_END }, from, bf_vec2 (40.0, 0.0));
+  flange = bf_part_find_flange (bf_document_get_part (bench.document), "front");
+  g_assert_cmpfloat_with_epsilon (flange->end_mm, 0.0, CLOSE);
+  bench_clear (&bench);
+}
+
 static void
 test_a_point_is_dragged (void)
 {
@@ -330,6 +426,10 @@ main (int argc, char **argv)
   g_test_add_func ("/surface-edges/named", test_all_are_there_and_named);
   g_test_add_func ("/surface-edges/on-a-side", test_a_flange_on_a_side);
   g_test_add_func ("/surface-edges/where-they-lie", test_where_they_lie);
+  g_test_add_func ("/surface-edges/where-sides-lie", test_where_sides_lie);
+  g_test_add_func ("/surface-edges/a-hem-has-no-sides", test_a_hem_has_no_sides);
+  g_test_add_func ("/surface-edges/a-side-is-turned-up", test_a_side_is_turned_up);
+  g_test_add_func ("/surface-edges/a-flange-side-is-dragged", test_a_side_of_a_flange_is_dragged);
   g_test_add_func ("/surface-edges/what-is-offered", test_what_is_offered);
   g_test_add_func ("/surface-edges/one-step-each", test_each_is_one_step);
   g_test_add_func ("/surface-edges/not-offered-not-done", test_what_is_not_offered_is_not_done);

@@ -6,6 +6,7 @@
 import json
 import os
 import pathlib
+import re
 import shutil
 
 import gui
@@ -97,6 +98,23 @@ def the_pages_are_switched_by_keys(program, folder):
         app.shown(None, 'From flat to folded')
 
 
+def keyboard_at(app):
+    return next((node.name for node in app.all()
+                 if node.getState().contains(gui.pyatspi.STATE_FOCUSED)), None)
+
+
+def a_page_comes_with_the_keyboard(program, folder):
+    with gui.App(program, EXAMPLES / 'spoke-tray.benchfold') as app:
+        app.shown(None, 'From flat to folded')
+        elsewhere = (None, 'Shape', 'Make', 'Blank and formed part')
+        for _ in range(2):
+            app.key('alt+2')
+            gui.until('the keyboard on Make', lambda: keyboard_at(app) not in elsewhere, 15)
+            app.key('alt+1')
+            gui.until('the keyboard on Shape', lambda: re.match(
+                'Metal: |Blank and formed part', keyboard_at(app) or ''), 15)
+
+
 def no_control_is_without_a_name(program, folder):
     with gui.App(program, EXAMPLES / 'spoke-tray.benchfold') as app:
         app.shown(None, 'From flat to folded')
@@ -117,5 +135,6 @@ gui.main([
     a_change_is_undone_and_saved,
     a_thickness_is_typed_as_people_say_it,
     the_pages_are_switched_by_keys,
+    a_page_comes_with_the_keyboard,
     no_control_is_without_a_name,
 ])
