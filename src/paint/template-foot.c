@@ -145,7 +145,7 @@ draw_legend (const BfFold *fold, gboolean is_mirrored, cairo_t *cr, double width
 static void
 draw_bar (cairo_t *cr, double length_mm, guint n_parts, double y)
 {
-  cairo_set_line_width (cr, BF_NARROW_LINE_MM);
+  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, 1.0, FALSE);
   cairo_move_to (cr, 0.0, y);
   cairo_line_to (cr, length_mm, y);
   cairo_stroke (cr);
@@ -219,7 +219,6 @@ bf_template_draw_side (cairo_t *cr)
   cairo_new_path (cr);
   cairo_translate (cr, -TICK_MM, -SIDE_OFF_FOOT_MM);
   cairo_rotate (cr, -G_PI / 2.0);
-  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, 1.0, FALSE);
   draw_bar (cr, BAR_MM, 10, 0.0);
   bf_text_show (cr, "100 mm", CAP, 0.0, bf_vec2 (BAR_MM + 2.0, CAP / 2.0));
   cairo_restore (cr);
@@ -243,6 +242,6 @@ bf_template_draw_foot (const BfTemplate *template, guint i, cairo_t *cr, double 
   draw_bars (cr);
   draw_page_column (template, i, cr, column, PAGE_COLUMN - MAP_WIDTH - COLUMN_GAP);
   cairo_translate (cr, width_mm - MAP_WIDTH, MAP_TOP);
-  if (bf_template_n_pages (template) > 1)
+  if (template->corners != NULL || bf_template_n_pages (template) > 1)
     bf_template_draw_map (template, i, cr, bf_vec2 (MAP_WIDTH, MAP_HEIGHT));
 }

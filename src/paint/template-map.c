@@ -19,15 +19,51 @@ typedef struct
   double scale;
 } MapScale;
 
-static MapScale
-fit_map (const BfTemplatePlan *plan, BfVec2 size)
+/* What the map shows of a page, or of a piece of corners only. */
+typedef struct
 {
-  MapScale map = { bf_box_empty (), 0.0 };
+  BfBox box; /* on the turned drawing */
+  guint page;
+  char *name;
+} Cell;
 
-  for (guint i = 0; i < plan->pages->len; i++)
+static void
+clear_cell (gpointer cell)
+{
+  g_free (((Cell *)cell)->name);
+}
+
+static GArray *
+collect_cells (const BfTemplate *template)
+{
+  guint n = template->plan != NULL ? template->plan->pages->len : template->corners->pieces->len;
+  GArray *cells = g_array_new (FALSE, FALSE, sizeof (Cell));
+
+  g_array_set_clear_func (cells, clear_cell);
+  for (guint i = 0; i < n; i++)
     {
-      bf_box_extend (&map.box, bf_template_plan_page (plan, i)->cell.min);
-      bf_box_extend (&map.box, bf_template_plan_page (plan, i)->cell.max);
+      Cell cell;
+      if (template->plan != NULL)
+        cell = (Cell){ bf_template_plan_page (template->plan, i)->cell, i,
+                       g_strdup (g_ptr_array_index (template->labels, i)) };
+      else
+        cell =
+            (Cell){ bf_corner_piece (template->corners, i)->box,
+                    bf_corner_piece (template->corners, i)->page, g_strdup_printf ("%u", i + 1) };
+      g_array_append_val (cells, cell);
+    }
+  return cells;
+}
+
+static MapScale
+fit_map (const GArray *cells, const BfBox *blank, BfVec2 size)
+{
+  MapScale map = { blank != NULL ? *blank : bf_box_empty (), 0.0 };
+
+  for (guint i = 0; i < cells->len; i++)
+    {
+      bf_box_extend (&map.box, g_array_index (cells, Cell, i).box.min);
+      bf_box_extend (&map.box, g_array_index (cells, Cell, i).box.max);
     }
   map.scale =
       MIN (size.x / (map.box.max.x - map.box.min.x), size.y / (map.box.max.y - map.box.min.y));
@@ -43,13 +79,15 @@ cell_path (const MapScale *map, const BfBox *cell, cairo_t *cr)
 }
 
 static void
-draw_cells (const BfTemplatePlan *plan, const MapScale *map, guint this_page, cairo_t *cr)
+draw_cells (const GArray *cells, const MapScale *map, guint this_page, cairo_t *cr)
 {
-  cell_path (map, &bf_template_plan_page (plan, this_page)->cell, cr);
+  for (guint i = 0; i < cells->len; i++)
+    if (g_array_index (cells, Cell, i).page == this_page)
+      cell_path (map, &g_array_index (cells, Cell, i).box, cr);
   bf_set_source_rgb (cr, THIS_PAGE_RGB);
   cairo_fill (cr);
-  for (guint i = 0; i < plan->pages->len; i++)
-    cell_path (map, &bf_template_plan_page (plan, i)->cell, cr);
+  for (guint i = 0; i < cells->len; i++)
+    cell_path (map, &g_array_index (cells, Cell, i).box, cr);
   cairo_set_line_width (cr, BF_NARROW_LINE_MM);
   bf_set_source_rgb (cr, CELL_LINE_RGB);
   cairo_stroke (cr);
@@ -63,7 +101,8 @@ draw_outline (const BfTemplate *template, const MapScale *map, cairo_t *cr)
   cairo_save (cr);
   cairo_scale (cr, map->scale, -map->scale);
   cairo_translate (cr, -map->box.min.x, -map->box.max.y);
-  cairo_rotate (cr, bf_deg_to_rad (template->plan->turn_deg));
+  if (template->plan != NULL)
+    cairo_rotate (cr, bf_deg_to_rad (template->plan->turn_deg));
   for (guint i = 0; i < blank->n_outer; i++)
     bf_ring_path (bf_blank_ring (blank, i), cr);
   cairo_restore (cr);
@@ -74,18 +113,18 @@ draw_outline (const BfTemplate *template, const MapScale *map, cairo_t *cr)
 
 /* Names the cells that have room for it; the page's own name stands beside the map anyway. */
 static void
-draw_labels (const BfTemplate *template, const MapScale *map, cairo_t *cr)
+draw_labels (const GArray *cells, const MapScale *map, cairo_t *cr)
 {
   const double cap = BF_TEMPLATE_CAP_MM;
 
   bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
-  for (guint i = 0; i < template->labels->len; i++)
+  for (guint i = 0; i < cells->len; i++)
     {
-      const BfBox *cell = &bf_template_plan_page (template->plan, i)->cell;
-      BfVec2 size = bf_vec2_scale (bf_vec2_sub (cell->max, cell->min), map->scale);
-      BfVec2 at = { (cell->min.x - map->box.min.x) * map->scale + size.x / 2.0,
-                    (map->box.max.y - cell->max.y) * map->scale + (size.y + cap) / 2.0 };
-      g_autoptr (BfText) text = bf_text_new (g_ptr_array_index (template->labels, i), cap, FALSE);
+      const Cell *cell = &g_array_index (cells, Cell, i);
+      BfVec2 size = bf_vec2_scale (bf_vec2_sub (cell->box.max, cell->box.min), map->scale);
+      BfVec2 at = { (cell->box.min.x - map->box.min.x) * map->scale + size.x / 2.0,
+                    (map->box.max.y - cell->box.max.y) * map->scale + (size.y + cap) / 2.0 };
+      g_autoptr (BfText) text = bf_text_new (cell->name, cap, FALSE);
       double width = bf_text_width (text);
       if (width + ROOM_ROUND_LABEL_MM <= size.x && cap + ROOM_ROUND_LABEL_MM <= size.y)
         bf_text_draw (text, cr, at.x - width / 2.0, at.y);
@@ -95,14 +134,16 @@ draw_labels (const BfTemplate *template, const MapScale *map, cairo_t *cr)
 void
 bf_template_draw_map (const BfTemplate *template, guint i, cairo_t *cr, BfVec2 size)
 {
-  MapScale map = fit_map (template->plan, size);
+  g_autoptr (GArray) cells = collect_cells (template);
+  const BfBox *blank = template->plan == NULL ? &template->fold->blank.box : NULL;
+  MapScale map = fit_map (cells, blank, size);
 
   cairo_save (cr);
   cairo_new_path (cr);
   /* Against the right edge, where the page's own right margin is. */
   cairo_translate (cr, size.x - (map.box.max.x - map.box.min.x) * map.scale, 0.0);
-  draw_cells (template->plan, &map, i, cr);
+  draw_cells (cells, &map, i, cr);
   draw_outline (template, &map, cr);
-  draw_labels (template, &map, cr);
+  draw_labels (cells, &map, cr);
   cairo_restore (cr);
 }

@@ -394,6 +394,12 @@ bf_template_plan_free (BfTemplatePlan *plan)
   g_free (plan);
 }
 
+BfVec2
+bf_template_plan_size (BfVec2 size)
+{
+  return bf_vec2_add (size, bf_vec2 (2.0 * PAD_MM, 2.0 * PAD_MM));
+}
+
 char *
 bf_plan_page_label (const BfPlanPage *page)
 {

@@ -68,6 +68,9 @@ bf_template_plan_page (const BfTemplatePlan *plan, guint i)
   return &g_array_index (plan->pages, BfPlanPage, i);
 }
 
+/* What a drawing of that size takes on paper, with the room round it. */
+BfVec2 bf_template_plan_size (BfVec2 size);
+
 /* "A1", "B1", … "AA12": column letters, row numbers. Returns: (transfer full). */
 char *bf_plan_page_label (const BfPlanPage *page) G_GNUC_WARN_UNUSED_RESULT;
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "paint/blank-view.h"
+#include "paint/corner-pieces.h"
 #include "paint/template-plan.h"
 #include "paint/template.h"
 
@@ -14,14 +15,17 @@ struct _BfTemplate
   BfFold *fold;  /* as it is drawn: that one, or as the metal's other face shows it */
   gboolean is_mirrored;
   BfPrinterScale printer;
-  double width_mm, height_mm; /* the paper; the plan knows it as it comes out of the printer */
+  BfPaperKind paper_kind;
+  double width_mm, height_mm; /* the page; the plan knows it as it comes out of the printer */
   BfUnits units;
   char *date;
   char *sentence;     /* the set-up */
   char *warning;      /* NULL where nothing must be fixed */
   GPtrArray *notices; /* char *: how this is not a usual template, a row each */
-  BfTemplatePlan *plan;
-  GPtrArray *labels; /* of the pages */
+  BfPageFormat format;
+  BfTemplatePlan *plan;    /* NULL where corners is not */
+  BfCornerPieces *corners; /* NULL for the whole blank */
+  GPtrArray *labels;       /* of the pages */
 };
 
 #define BF_TEMPLATE_MARGIN_MM 10.0
@@ -41,6 +45,13 @@ void bf_template_draw_place (const BfTemplate *template,
                              guint i,
                              const BfBlankStyle *style,
                              cairo_t *cr);
+
+/* The pieces of page i. cr's units are millimetres, y down from the upper left corner of what the
+ * printer can reach. */
+void bf_template_draw_pieces (const BfTemplate *template, guint i, cairo_t *cr);
+
+/* The least width and the height of the words under a piece. */
+BfVec2 bf_template_piece_caption (void);
 
 /* A registration cross: in a diamond, not to be taken for a drill's, which is in a circle. */
 #define BF_TEMPLATE_CROSS_ARM_MM 3.5 /* within half the overlap */

@@ -119,23 +119,75 @@ init_format (const BfTemplate *template, BfPageFormat *format)
 }
 
 /* The upright check bar has a column of its own, unless that would cost a page. */
-static BfTemplatePlan *
-plan_pages (const BfTemplate *template)
+static void
+plan_pages (BfTemplate *template)
 {
   g_autoptr (GArray) ink = collect_ink (template->fold);
   g_autoptr (GArray) marks = collect_marks (template->fold);
-  g_autoptr (BfTemplatePlan) with_bar = NULL;
+  BfPageFormat narrow = template->format;
+  g_autoptr (BfTemplatePlan) with_bar = bf_template_plan_new (ink, marks, &narrow);
   g_autoptr (BfTemplatePlan) without = NULL;
-  BfPageFormat format;
 
-  init_format (template, &format);
-  with_bar = bf_template_plan_new (ink, marks, &format);
-  if (with_bar->pages->len == 1)
-    return g_steal_pointer (&with_bar);
-  format.side_mm = 0.0;
-  without = bf_template_plan_new (ink, marks, &format);
-  return without->pages->len < with_bar->pages->len ? g_steal_pointer (&without)
-                                                    : g_steal_pointer (&with_bar);
+  narrow.side_mm = 0.0;
+  if (with_bar->pages->len > 1)
+    without = bf_template_plan_new (ink, marks, &narrow);
+  if (without != NULL && without->pages->len < with_bar->pages->len)
+    template->plan = g_steal_pointer (&without);
+  else
+    template->plan = g_steal_pointer (&with_bar);
+  template->format = template->plan->format;
+  for (guint i = 0; i < template->plan->pages->len; i++)
+    g_ptr_array_add (template->labels,
+                     bf_plan_page_label (bf_template_plan_page (template->plan, i)));
+}
+
+/* How many strips of a roll cover the width. */
+static guint
+count_strips (const BfPageFormat *format, double width_mm)
+{
+  double window = format->width_mm - 2.0 * format->margin_mm - format->side_mm;
+  double more = (width_mm - window) / (window - format->overlap_mm);
+
+  return more > 0.0 ? 1 + (guint)ceil (more) : 1;
+}
+
+/* Makes a roll's pages as long as the blank takes, turned or not, whichever takes fewer strips and
+ * then less paper; and one whole page as large as it takes. */
+static void
+stretch_format (BfTemplate *template)
+{
+  BfPageFormat *format = &template->format;
+  BfVec2 size = bf_template_plan_size (
+      template->fold->blank.rings->len > 0
+          ? bf_vec2_sub (template->fold->blank.box.max, template->fold->blank.box.min)
+          : bf_vec2 (0.0, 0.0));
+  double round_y = 2.0 * format->margin_mm + format->foot_mm;
+  double round_x = 2.0 * format->margin_mm + format->side_mm;
+  guint upright = count_strips (format, size.x), turned = count_strips (format, size.y);
+  gboolean turns = turned < upright || (turned == upright && size.x < size.y);
+  double most = BF_PAPER_LONGEST_MM;
+
+  if (template->paper_kind == BF_PAPER_ROLL)
+    format->height_mm = MIN (most, (turns ? size.x : size.y) + round_y);
+  else
+    {
+      format->width_mm = MIN (most, MAX (format->width_mm, size.x + round_x));
+      format->height_mm = MIN (most, size.y + round_y);
+    }
+  template->width_mm = format->width_mm / template->printer.x;
+  template->height_mm = format->height_mm / template->printer.y;
+}
+
+static void
+plan_corners (BfTemplate *template)
+{
+  const BfPageFormat *format = &template->format;
+  BfVec2 room = { format->width_mm - 2.0 * format->margin_mm - format->side_mm,
+                  format->height_mm - 2.0 * format->margin_mm - format->foot_mm };
+
+  template->corners = bf_corner_pieces_new (template->fold, room, bf_template_piece_caption ());
+  for (guint i = 0; i < template->corners->n_pages; i++)
+    g_ptr_array_add (template->labels, g_strdup_printf ("C%u", i + 1));
 }
 
 /* The part as seen on the other face of its metal: in a mirror, and what is turned up there is
@@ -155,10 +207,13 @@ other_face (const BfFold *fold)
 
 /* How this is not a usual template, a row each. Returns: (transfer full): char *. */
 static GPtrArray *
-notice_rows (const BfTemplate *template)
+notice_rows (const BfTemplate *template, gboolean is_corners_only)
 {
   GPtrArray *rows = g_ptr_array_new_with_free_func (g_free);
 
+  if (is_corners_only)
+    g_ptr_array_add (rows, g_strdup (_ ("Corners only: the tape finds each cross, from the blank's "
+                                        "ends and from other crosses.")));
   if (template->is_mirrored)
     g_ptr_array_add (
         rows, g_strdup (_ ("For the other face, mirrored: up and down are told as seen on it.")));
@@ -181,6 +236,7 @@ take_options (BfTemplate *template, const BfTemplateOptions *options)
   template->date = options->date != NULL ? g_strdup (options->date) : today ();
   template->width_mm = paper->width_mm;
   template->height_mm = paper->height_mm;
+  template->paper_kind = paper->kind;
   template->printer = is_right ? bf_printer_scale_none () : options->printer;
   template->is_mirrored = options->mirror;
 }
@@ -200,12 +256,15 @@ bf_template_new (BfFold *fold, const BfTemplateOptions *options)
   template->fold = template->is_mirrored ? other_face (fold) : bf_fold_ref (fold);
   template->sentence = sentence_in (fold->part, template->units);
   template->warning = warning_words (fold);
-  template->notices = notice_rows (template);
-  template->plan = plan_pages (template);
+  template->notices = notice_rows (template, options != NULL && options->corners_only);
   template->labels = g_ptr_array_new_with_free_func (g_free);
-  for (guint i = 0; i < template->plan->pages->len; i++)
-    g_ptr_array_add (template->labels,
-                     bf_plan_page_label (bf_template_plan_page (template->plan, i)));
+  init_format (template, &template->format);
+  if (template->paper_kind != BF_PAPER_CUT && !(options != NULL && options->corners_only))
+    stretch_format (template);
+  if (options != NULL && options->corners_only)
+    plan_corners (template);
+  else
+    plan_pages (template);
   return template;
 }
 
@@ -214,7 +273,8 @@ bf_template_free (BfTemplate *template)
 {
   bf_fold_unref (template->asked);
   bf_fold_unref (template->fold);
-  bf_template_plan_free (template->plan);
+  g_clear_pointer (&template->plan, bf_template_plan_free);
+  g_clear_pointer (&template->corners, bf_corner_pieces_free);
   g_ptr_array_unref (template->labels);
   g_free (template->date);
   g_free (template->sentence);
@@ -226,7 +286,7 @@ bf_template_free (BfTemplate *template)
 guint
 bf_template_n_pages (const BfTemplate *template)
 {
-  return template->plan->pages->len;
+  return template->labels->len;
 }
 
 const BfFold *
@@ -235,22 +295,27 @@ bf_template_fold (const BfTemplate *template)
   return template->asked;
 }
 
+static BfVec2
+page_origin (const BfTemplate *template, guint i)
+{
+  BfVec2 origin =
+      bf_template_plan_corner (template->plan, bf_template_plan_page (template->plan, i));
+
+  origin = bf_template_plan_unturn (template->plan, origin);
+  return template->is_mirrored ? bf_vec2 (-origin.x, origin.y) : origin;
+}
+
 BfTemplatePage
 bf_template_page (const BfTemplate *template, guint i)
 {
   const BfTemplatePlan *plan = template->plan;
-  BfVec2 origin = { 0.0, 0.0 };
 
-  g_return_val_if_fail (i < plan->pages->len, (BfTemplatePage){ 0 });
+  g_return_val_if_fail (i < template->labels->len, (BfTemplatePage){ 0 });
 
-  origin = bf_template_plan_corner (plan, bf_template_plan_page (plan, i));
-  origin = bf_template_plan_unturn (plan, origin);
-  if (template->is_mirrored)
-    origin.x = -origin.x;
   return (BfTemplatePage){ .label = g_ptr_array_index (template->labels, i),
-                           .turn_deg = plan->turn_deg,
+                           .turn_deg = plan != NULL ? plan->turn_deg : 0,
                            .is_mirrored = template->is_mirrored,
-                           .origin = origin,
+                           .origin = plan != NULL ? page_origin (template, i) : bf_vec2 (NAN, NAN),
                            .width_mm = template->width_mm,
                            .height_mm = template->height_mm };
 }
@@ -297,27 +362,41 @@ place_blank (const BfTemplatePlan *plan, const BfPlanPage *page, cairo_t *cr)
   cairo_rotate (cr, -bf_deg_to_rad (plan->turn_deg));
 }
 
+static void
+draw_drawing (const BfTemplate *template, guint i, BfVec2 size, cairo_t *cr)
+{
+  double margin = template->format.margin_mm;
+
+  cairo_save (cr);
+  if (template->corners != NULL)
+    {
+      cairo_translate (cr, margin, margin);
+      bf_template_draw_pieces (template, i, cr);
+    }
+  else
+    {
+      cairo_rectangle (cr, margin, margin, size.x, size.y);
+      cairo_clip (cr);
+      place_blank (template->plan, bf_template_plan_page (template->plan, i), cr);
+      bf_template_draw_joins (template, i, cr);
+      draw_blank (template, i, cr);
+    }
+  cairo_restore (cr);
+}
+
 void
 bf_template_draw_page (const BfTemplate *template, guint i, cairo_t *cr)
 {
-  const BfTemplatePlan *plan = template->plan;
-  const BfPageFormat *format = &plan->format;
+  const BfPageFormat *format = &template->format;
   double margin = format->margin_mm, width = format->width_mm - 2.0 * margin;
   double foot_top = format->height_mm - margin - format->foot_mm;
-  double drawing_width = width - format->side_mm;
 
-  g_return_if_fail (i < plan->pages->len && cr != NULL);
+  g_return_if_fail (i < template->labels->len && cr != NULL);
 
   cairo_save (cr);
   cairo_set_tolerance (cr, CURVE_TOLERANCE);
   cairo_scale (cr, 1.0 / template->printer.x, 1.0 / template->printer.y);
-  cairo_save (cr);
-  cairo_rectangle (cr, margin, margin, drawing_width, foot_top - margin);
-  cairo_clip (cr);
-  place_blank (plan, bf_template_plan_page (plan, i), cr);
-  bf_template_draw_joins (template, i, cr);
-  draw_blank (template, i, cr);
-  cairo_restore (cr);
+  draw_drawing (template, i, bf_vec2 (width - format->side_mm, foot_top - margin), cr);
   cairo_save (cr);
   cairo_translate (cr, margin, foot_top);
   bf_template_draw_foot (template, i, cr, width);

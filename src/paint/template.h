@@ -13,11 +13,12 @@
 
 typedef struct
 {
-  const BfPaper *paper; /* NULL: the default */
-  BfUnits units;        /* for numbers in words */
-  const char *date;     /* as it shall stand on the pages; NULL: today, as 2026-01-31 */
-  gboolean mirror;      /* for the metal's other face: what is up there is told as down */
-  gboolean corners_only;
+  const BfPaper *paper;   /* NULL: the default */
+  BfUnits units;          /* for numbers in words */
+  const char *date;       /* as it shall stand on the pages; NULL: today, as 2026-01-31 */
+  gboolean mirror;        /* for the metal's other face: what is up there is told as down */
+  gboolean corners_only;  /* pieces of the blank, on as few pages as can be, and distances between
+                           * them, instead of the whole of it */
   BfPrinterScale printer; /* both 0 stand for a printer that is right */
 } BfTemplateOptions;
 
@@ -44,6 +45,21 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfTemplate, bf_template_free)
 guint bf_template_n_pages (const BfTemplate *template);
 
 BfTemplatePage bf_template_page (const BfTemplate *template, guint i);
+
+/* A piece of the blank on a page of corners only. */
+typedef struct
+{
+  guint page;
+  BfBox box;     /* what it shows, of the blank */
+  BfVec2 cross;  /* the point of the blank that its distances are told of */
+  BfVec2 origin; /* the blank's point that would lie at the page's lower left corner */
+} BfTemplatePiece;
+
+/* 0 where the whole blank is laid out. */
+guint bf_template_n_pieces (const BfTemplate *template);
+
+/* Piece k, whose number on paper is k + 1. */
+BfTemplatePiece bf_template_piece (const BfTemplate *template, guint k);
 
 const BfFold *bf_template_fold (const BfTemplate *template);
 

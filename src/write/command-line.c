@@ -49,7 +49,7 @@ static const Option options[] = {
   { "--gauges", TRUE, FALSE, NULL },
   { "--strip", TRUE, FALSE, NULL },
   { "--pack", TRUE, FALSE, NULL },
-  { "--corners-only", FALSE, FALSE, NULL },
+  { "--corners-only", FALSE, FALSE, bf_command_how_corners_only },
   { "--mirror", FALSE, FALSE, bf_command_how_mirror },
   { "--kerf", TRUE, FALSE, bf_command_how_kerf },
   { "--bend-lines", TRUE, FALSE, bf_command_how_bend_lines },

@@ -63,10 +63,13 @@ bf_outputs_set_how (BfOutputs *outputs, const BfOutputHow *how)
   outputs->how = *how;
 }
 
+/* What pages other than the template's are printed on: never a roll. */
 static const BfPaper *
 paper_of (const BfOutputs *outputs)
 {
-  return outputs->paper != NULL ? outputs->paper : bf_paper_of_locale ();
+  gboolean is_cut = outputs->paper != NULL && outputs->paper->kind == BF_PAPER_CUT;
+
+  return is_cut ? outputs->paper : bf_paper_of_locale ();
 }
 
 static const BfTemplate *
@@ -76,7 +79,7 @@ lay_out_template (BfOutputs *outputs)
 
   options.units = outputs->shown->part->units;
   options.date = NULL;
-  options.paper = paper_of (outputs);
+  options.paper = outputs->paper != NULL ? outputs->paper : bf_paper_of_locale ();
   if (outputs->template == NULL)
     outputs->template = bf_template_new (outputs->shown, &options);
   return outputs->template;

@@ -247,13 +247,42 @@ write_seam (JsonBuilder *json, const BfSeam *seam)
   json_builder_end_object (json);
 }
 
+/* The pieces of a page of corners only; each has its own place on the page. */
 static void
-write_page (JsonBuilder *json, const BfTemplatePage *page)
+write_pieces (JsonBuilder *json, const BfTemplate *template, guint page)
 {
+  begin_list (json, "pieces");
+  for (guint k = 0; k < bf_template_n_pieces (template); k++)
+    {
+      const BfTemplatePiece piece = bf_template_piece (template, k);
+      if (piece.page != page)
+        continue;
+      begin_object (json, NULL);
+      add_number (json, "number", k + 1);
+      add_point (json, "origin", piece.origin);
+      add_point (json, "from", piece.box.min);
+      add_point (json, "to", piece.box.max);
+      add_point (json, "cross", piece.cross);
+      json_builder_end_object (json);
+    }
+  json_builder_end_array (json);
+}
+
+static void
+write_page (JsonBuilder *json, const BfTemplate *template, guint i)
+{
+  const BfTemplatePage page = bf_template_page (template, i);
+  gboolean has_pieces = bf_template_n_pieces (template) > 0;
+
   begin_object (json, NULL);
-  add_string (json, "label", page->label);
-  add_number (json, "turn", page->turn_deg);
-  add_point (json, "origin", page->origin);
+  add_string (json, "label", page.label);
+  add_number (json, "turn", page.turn_deg);
+  if (has_pieces)
+    add_string (json, "origin", NULL);
+  else
+    add_point (json, "origin", page.origin);
+  if (has_pieces)
+    write_pieces (json, template, i);
   json_builder_end_object (json);
 }
 
@@ -267,10 +296,7 @@ write_pages (JsonBuilder *json, const BfTemplate *template)
     }
   begin_list (json, "pages");
   for (guint i = 0; i < bf_template_n_pages (template); i++)
-    {
-      const BfTemplatePage page = bf_template_page (template, i);
-      write_page (json, &page);
-    }
+    write_page (json, template, i);
   json_builder_end_array (json);
 }
 

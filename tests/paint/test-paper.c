@@ -55,9 +55,29 @@ test_names (void)
   guint n_papers;
 
   bf_papers (&n_papers);
-  g_assert_cmpuint (g_strv_length (split), ==, n_papers);
+  g_assert_cmpuint (g_strv_length (split), ==, n_papers + 2); /* and roll, whole */
+  for (guint i = 0; split[i] != NULL; i++)
+    g_assert_cmpstr (bf_paper_find (split[i])->name, ==, split[i]);
   for (guint i = 0; i < n_papers; i++)
     g_assert_true (bf_paper_find (split[i]) == &bf_papers (NULL)[i]);
+}
+
+static void
+test_rolls (void)
+{
+  static const char *const wrong[] = { "roll-",     "roll-199", "roll-2001",   "roll-610.5",
+                                       "roll--300", "roll610",  "roll-0610mm", "rolls" };
+  const BfPaper *roll = bf_paper_find ("Roll-914");
+
+  g_assert_nonnull (roll);
+  g_assert_cmpstr (roll->name, ==, "roll-914");
+  g_assert_cmpint (roll->kind, ==, BF_PAPER_ROLL);
+  g_assert_cmpfloat_with_epsilon (roll->width_mm, 914.0, 1e-12);
+  g_assert_true (bf_paper_find ("roll-914") == roll);
+  g_assert_cmpfloat_with_epsilon (bf_paper_find ("roll")->width_mm, 610.0, 1e-12);
+  g_assert_cmpint (bf_paper_find ("whole")->kind, ==, BF_PAPER_WHOLE);
+  for (guint i = 0; i < G_N_ELEMENTS (wrong); i++)
+    g_assert_null (bf_paper_find (wrong[i]));
 }
 
 static void
@@ -78,6 +98,7 @@ main (int argc, char **argv)
   g_test_add_func ("/paper/unknown", test_unknown);
   g_test_add_func ("/paper/default", test_default);
   g_test_add_func ("/paper/names", test_names);
+  g_test_add_func ("/paper/rolls", test_rolls);
   g_test_add_func ("/paper/held-upright", test_held_upright);
   return g_test_run ();
 }

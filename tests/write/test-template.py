@@ -112,7 +112,6 @@ class Template:
         self.sizes = [(float(w) * MM, float(h) * MM) for w, h in
                       re.findall(r'Page +\d+ size: +([\d.]+) x ([\d.]+) pts', self.info)]
         assert len(self.sizes) == len(self.pages)
-        self.texts = [self.read_words(i) for i in range(len(self.pages))]
 
     def on_page(self, i, p):
         """A point of the blank on page i."""
@@ -132,10 +131,8 @@ class Template:
         return any(MARGIN + 0.3 < x < width - MARGIN - SIDE - 0.3 and FOOT < y < height - MARGIN - 0.3
                    for x, y in points)
 
+    @functools.cache
     def words(self, i):
-        return self.texts[i]
-
-    def read_words(self, i):
         text = subprocess.run(['pdftotext', '-f', str(i + 1), '-l', str(i + 1), self.pdf, '-'],
                               check=True, timeout=60, capture_output=True, text=True).stdout
         return ' '.join(text.split())
@@ -159,24 +156,77 @@ class Template:
 
 
 @functools.cache
-def on_a4():
-    """Templates of parts of all kinds, read once."""
+def laid_out():
+    """Templates of every example on every paper of the usual printers, and of parts of other kinds;
+    read once. The parts of few pages are on A4 only."""
     with tempfile.TemporaryDirectory(prefix='benchfold-') as folder:
-        return [Template(pathlib.Path(folder), part, '--paper', 'A4')
-                for part in (*cases.EXAMPLES, cases.TRAY, DOWN, BIG)]
+        kinds = [(part, 'A4') for part in (cases.TRAY, DOWN, BIG)]
+        kinds += [(path, paper) for path in cases.EXAMPLES
+                  for paper in ('A4', 'Letter', 'A3', 'Tabloid')]
+        return [Template(pathlib.Path(folder), part, '--paper', paper) for part, paper in kinds]
+
+
+def bars(lines, along, length):
+    """The lines of that length in the foot, or upright beside the drawing."""
+    return [line for line in lines if line.alone and abs(line.length - length) < 0.05 and
+            abs(line.a[1 - along] - line.b[1 - along]) < 0.001 and
+            (line.b[1] < 30 if along == 0 else line.width < 0.25 and not line.dashes)]
 
 
 def test_check_bars_on_every_page(folder):
-    for template in on_a4():
+    upright = 0
+    for template in laid_out():
         for lines in template.lines:
             for length in (100.0, 101.6):
-                bars = [line for line in lines if line.alone and abs(line.length - length) < 0.01 and
-                        abs(line.a[1] - line.b[1]) < 0.001 and line.b[1] < 30]
-                assert len(bars) == 1, f'{len(bars)} bars of {length} mm'
+                found = bars(lines, 0, length)
+                assert len(found) == 1, f'{len(found)} bars of {length} mm'
+                cases.near(found[0].length, length, 0.01)
+                assert not found[0].dashes
+            upright += len(bars(lines, 1, 100.0))
+    pages = sum(len(template.pages) for template in laid_out())
+    assert upright >= 0.9 * pages, f'{upright} upright bars on {pages} pages'
+
+
+def plain_grid(width, height, paper, foot):
+    """Pages of a grid from the lower left corner, none left out, not turned."""
+    across, down = (1 + max(0, math.ceil((length - window) / (window - 10))) for length, window in
+                    ((width, paper[0] - 2 * MARGIN), (height, paper[1] - 2 * MARGIN - foot)))
+    return across * down
+
+
+def test_never_more_pages_than_a_plain_grid(folder):
+    fewer = set()
+    for template in laid_out():
+        foot = 37.5 if any(c['severity'] == 'must-fix' for c in template.report['checks']) else 32
+        blank = template.report['blank']
+        plain = plain_grid(blank['width'], blank['height'], template.sizes[0], foot)
+        assert len(template.pages) <= plain, (template.report['name'], len(template.pages), plain)
+        if len(template.pages) < plain:
+            fewer.add(template.report['name'])
+        assert len({page['label'] for page in template.pages}) == len(template.pages)
+    assert len(fewer) >= 2, fewer
+
+
+def test_no_drill_centre_on_a_join(folder):
+    """Where pages of a template join, the line along the join keeps off the middles of drills."""
+    seen = 0
+    for template in laid_out():
+        drilled = [relief['at'] for relief in template.report['reliefs'] if relief['drill']]
+        for i, lines in enumerate(template.lines):
+            joins = [line for line in lines if len(line.dashes) == 2 and line.width < 0.25 and
+                     line.length > 50]
+            for at in drilled:
+                x, y = template.on_page(i, at)
+                for line in joins:
+                    axis = 0 if abs(line.a[0] - line.b[0]) < 0.001 else 1
+                    away = abs((x, y)[axis] - line.a[axis])
+                    assert away > 2.9, (template.report['name'], at, away)
+                    seen += 1
+    assert seen > 0
 
 
 def test_edges_are_where_the_report_has_them(folder):
-    for template in on_a4():
+    for template in laid_out():
         seen = set()
         for i, lines in enumerate(template.lines):
             for a, b in template.edges():
@@ -191,7 +241,7 @@ def test_edges_are_where_the_report_has_them(folder):
 
 def test_bends_have_their_place_colour_and_dash(folder):
     colours = {'up': (0, 158, 115), 'down': (204, 121, 167)}
-    for template in on_a4():
+    for template in laid_out():
         seen = set()
         for bend in template.report['bends']:
             for i, lines in enumerate(template.lines):
@@ -207,7 +257,7 @@ def test_bends_have_their_place_colour_and_dash(folder):
 
 def test_lines_can_be_followed(folder):
     """Wide enough to see, thin enough to cut along either edge of to 0.2 mm."""
-    for template in on_a4():
+    for template in laid_out():
         for lines in template.lines:
             assert all(0.15 < line.width < 0.4 for line in lines)
 
@@ -318,6 +368,99 @@ def test_must_fix_is_told_on_every_page(folder):
     assert found
     for i in range(len(template.pages)):
         assert "Don't cut yet" in template.words(i)
+
+
+def test_mirrored_for_the_other_face(folder):
+    """x runs the other way, up is told as down, and words can still be read."""
+    template = Template(folder, DOWN, '--paper', 'A4', '--mirror')
+    straight = Template(folder, DOWN, '--paper', 'A4')
+    assert template.report['blank'] == straight.report['blank']
+    colours = {'up': (204, 121, 167), 'down': (0, 158, 115)}
+    for i, page in enumerate(template.pages):
+        def place(p):
+            x, y = -(p[0] - page['origin'][0]), p[1] - page['origin'][1]
+            return (-y, x) if page['turn'] == 90 else (x, y)
+        for bend in template.report['bends']:
+            p, q = map(place, bend['line'])
+            found = [line for line in template.lines[i] if line.joins(p, q, 0.02)]
+            inside = all(MARGIN < x < template.sizes[i][0] - MARGIN - SIDE for x, _ in (p, q))
+            assert not inside or [line.colour for line in found] == [colours[bend['turn']]]
+        words = template.words(i)
+        assert 'For the other face, mirrored' in words and 'marking side down' in words
+        assert 'Some down' in words
+    turns = ' '.join(template.words(i) for i in range(len(template.pages)))
+    assert 'fold up 90°' in turns and 'fold down 90°' in turns
+
+
+def test_corrected_for_the_printer(folder):
+    """All that is drawn is larger by what the printer makes it smaller, on each axis."""
+    factors = (0.98, 1.03)
+    template = Template(folder, cases.TRAY, '--paper', 'A4', '--printer-scale', '0.98,1.03')
+    seen = 0
+    for i, lines in enumerate(template.lines):
+        cases.near(template.sizes[i][0], 210, 0.01)
+        for length in (100.0, 101.6):
+            assert len(bars(lines, 0, length / factors[0])) == 1
+        assert len(bars(lines, 1, 100 / factors[1])) == 1
+        for a, b in template.edges():
+            p, q = ([c / f for c, f in zip(template.on_page(i, end), factors)] for end in (a, b))
+            found = any(line.runs_along(p, q, 0.02) for line in lines)
+            seen += found
+            inside = all(MARGIN + 1 < x < 210 - MARGIN - SIDE - 3 and FOOT + 7 < y < 297 - MARGIN - 2
+                         for x, y in (p, q))
+            assert found or not inside, (a, b)
+        assert 'prints 98.00 % across, 103.00 % down' in template.words(i)
+    assert seen >= len(list(template.edges()))
+
+
+def test_corners_only(folder):
+    """Every piece shows its edges where the report has them; the tray's are on one A4."""
+    for part, most in ((cases.EXAMPLES[5], 1), (BIG, 1), (cases.EXAMPLES[6], 2)):
+        template = Template(folder, part, '--paper', 'A4', '--corners-only')
+        assert len(template.pages) <= most, len(template.pages)
+        corners = {tuple(p) for ring in template.report['blank']['rings'] for p in ring}
+        for i, page in enumerate(template.pages):
+            assert page['origin'] is None and page['label'] == f'C{i + 1}'
+            words = template.words(i)
+            for piece in page['pieces']:
+                assert f'Piece {piece["number"]}' in words
+                low, high = piece['from'], piece['to']
+                corners -= {p for p in corners if all(a < c < b for a, c, b in zip(low, p, high))}
+                for a, b in template.edges():
+                    if not all(l < c < h for p in (a, b) for l, c, h in zip(low, p, high)):
+                        continue
+                    p, q = ([c - o for c, o in zip(end, piece['origin'])] for end in (a, b))
+                    assert any(line.runs_along(p, q, 0.01) for line in template.lines[i]), (a, b)
+        assert not corners, corners
+
+
+def test_distances_between_pieces(folder):
+    template = Template(folder, BIG, '--paper', 'A4', '--corners-only')
+    pieces = [piece for page in template.pages for piece in page['pieces']]
+    low = [min(p[axis] for p in template.report['blank']['rings'][0]) for axis in (0, 1)]
+    words = ' '.join(template.words(i) for i in range(len(template.pages)))
+    assert len(pieces) == 4
+    for piece in pieces:
+        x, y = (round(c - l, 1) for c, l in zip(piece['cross'], low))
+        assert f'{x:g} from left, {y:g} from below' in words, (x, y, words)
+    nearest = min(math.dist(pieces[0]['cross'], other['cross']) for other in pieces[1:])
+    assert re.search(rf'to \d: {nearest:.1f}'.replace('.0', ''), words), (nearest, words)
+
+
+def test_rolls_and_one_whole_page(folder):
+    big = Template(folder, BIG, '--paper', 'whole')
+    assert len(big.pages) == 1
+    cases.near(big.sizes[0][0], big.report['blank']['width'] + 1 + 2 * MARGIN + SIDE, 0.1)
+    roll = Template(folder, BIG, '--paper', 'roll')
+    assert len(roll.pages) == 1
+    cases.near(roll.sizes[0][0], 610, 0.01)
+    narrow = Template(folder, BIG, '--paper', 'roll-300')
+    assert len(narrow.pages) == 2
+    assert all(abs(width - 300) < 0.01 for width, _ in narrow.sizes)
+    for template in (big, roll, narrow):
+        for a, b in template.edges():
+            assert any(line.runs_along(template.on_page(i, a), template.on_page(i, b), 0.01)
+                       for i, lines in enumerate(template.lines) for line in lines)
 
 
 def test_metadata(folder):
