@@ -5,6 +5,7 @@
 #include "core/tolerance.h"
 #include "fold/kerf-tools.h"
 #include "fold/overlay.h"
+#include "fold/ring-tidy.h"
 
 /* The waste is what an overlay cuts from: strips along the metal's edges are taken off it, and what
  * is left of it ends where the tool's middle has to run. */
@@ -23,55 +24,12 @@ box_ring (const BfBox *box, double room_mm)
   return ring;
 }
 
-/* TRUE where vertex i lies within one line, or within one arc, of its neighbours. */
-static gboolean
-is_needless (const BfRing *ring, guint i)
-{
-  guint before = i + bf_ring_size (ring) - 1;
-  BfVec2 p = bf_ring_vertex (ring, i)->p, a = bf_ring_vertex (ring, before)->p,
-         b = bf_ring_vertex (ring, i + 1)->p;
-  BfArc first, second;
-  gboolean is_first = bf_ring_arc (ring, before, &first),
-           is_second = bf_ring_arc (ring, i, &second);
-
-  if (is_first != is_second)
-    return FALSE;
-  if (is_first)
-    return bf_vec2_distance (first.centre, second.centre) < BF_TOLERANCE_SIZE_MM &&
-           fabs (first.radius - second.radius) < BF_TOLERANCE_SIZE_MM &&
-           first.sweep * second.sweep > 0.0 && fabs (first.sweep + second.sweep) < G_PI;
-  return fabs (bf_vec2_cross (bf_vec2_sub (p, a), bf_vec2_unit (bf_vec2_sub (b, p)))) <
-             BF_TOLERANCE_SIZE_MM &&
-         bf_vec2_dot (bf_vec2_sub (p, a), bf_vec2_sub (b, p)) > 0.0;
-}
-
-/* The vertex before i takes over what left i. */
-static void
-drop_vertex (BfRing *ring, guint i)
-{
-  guint before = (i + bf_ring_size (ring) - 1) % bf_ring_size (ring);
-  BfVertex *keeps = &g_array_index (ring->vertices, BfVertex, before);
-  double sweeps = atan (keeps->bulge) + atan (bf_ring_vertex (ring, i)->bulge);
-
-  keeps->bulge = tan (sweeps);
-  g_array_remove_index (ring->vertices, i);
-}
-
-/* Edges that strips share between them become one again. */
-static void
-tidy (BfRing *ring)
-{
-  for (guint i = bf_ring_size (ring); i-- > 0;)
-    if (bf_ring_size (ring) > 3 && is_needless (ring, i))
-      drop_vertex (ring, i);
-}
-
 /* rings: (transfer full), tidied and handed back. */
 static GPtrArray *
 tidied (GPtrArray *rings)
 {
   for (guint i = 0; i < rings->len; i++)
-    tidy (g_ptr_array_index (rings, i));
+    bf_ring_tidy (g_ptr_array_index (rings, i));
   return rings;
 }
 

@@ -8,6 +8,7 @@
 #include "core/tolerance.h"
 #include "core/units.h"
 #include "fold/kerf.h"
+#include "fold/ring-tidy.h"
 #include "make/drill-list.h"
 #include "paint/blank-field.h"
 #include "write/pattern-notch.h"
@@ -126,7 +127,10 @@ add_notches (BfPatternCuts *cuts)
 
   for (guint i = 0; i < cuts->cuts->len; i++)
     if (g_array_index (cuts->cuts, BfPatternCut, i).ring != NULL)
-      g_ptr_array_add (rings, g_array_index (cuts->cuts, BfPatternCut, i).ring);
+      {
+        bf_ring_tidy (g_array_index (cuts->cuts, BfPatternCut, i).ring);
+        g_ptr_array_add (rings, g_array_index (cuts->cuts, BfPatternCut, i).ring);
+      }
   for (guint i = 0; i < cuts->fold->bends->len; i++)
     for (int end = 0; end < 2; end++)
       add_notch (cuts, rings, bf_fold_bend (cuts->fold, i), end);

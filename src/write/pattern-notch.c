@@ -7,7 +7,7 @@
 /* A line may end this far from the contour: within a relief as large as any. */
 #define FURTHEST_MM 40.0
 
-/* Where a line crosses a contour. */
+/* Where a line crosses a contour into the metal. */
 typedef struct
 {
   BfRing *ring;
@@ -43,7 +43,7 @@ cross_line (const Bend *bend, Crossing found, Crossing *best)
   BfVec2 step = bf_vec2_sub (bf_ring_vertex (found.ring, found.edge + 1)->p, from);
   double slope = bf_vec2_cross (step, bend->along);
 
-  if (fabs (slope) < BF_TOLERANCE_ZERO)
+  if (slope < BF_TOLERANCE_ZERO) /* the metal is on the left */
     return;
   found.share = bf_vec2_cross (bf_vec2_sub (bend->end, from), bend->along) / slope;
   found.at = bf_vec2_along (from, step, found.share);
@@ -63,6 +63,9 @@ cross_arc (const Bend *bend, const BfArc *arc, Crossing found, Crossing *best)
   for (int sign = -1; sign <= 1; sign += 2)
     {
       double turned;
+      /* Into the circle on its near side, out of it on the far one: into metal is wanted. */
+      if ((sign < 0) != (arc->sweep > 0.0))
+        continue;
       found.at = bf_vec2_along (bend->end, bend->along, along_mm + sign * half);
       turned = atan2 (found.at.y - arc->centre.y, found.at.x - arc->centre.x) - arc->from;
       turned = fmod (arc->sweep > 0.0 ? turned : -turned, 2.0 * G_PI);

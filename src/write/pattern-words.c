@@ -142,17 +142,21 @@ squeeze (const BfPattern *pattern)
   return block;
 }
 
+/* In one line or in several, and smaller where there is no room at all. */
 static Block
 place_block (const BfPattern *pattern, const BfLabelField *field)
 {
-  for (guint wraps = 1; wraps <= MOST_WRAPS; wraps++)
-    {
-      Block block = new_block (pattern, wraps, CAP_HEIGHT_MM);
+  static const double shares[] = { 1.0, 0.8, 0.6, 0.45 };
 
-      if (find_place (pattern, field, &block.plate))
-        return block;
-      g_ptr_array_unref (block.labels);
-    }
+  for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+    for (guint wraps = 1; wraps <= MOST_WRAPS; wraps++)
+      {
+        Block block = new_block (pattern, wraps, CAP_HEIGHT_MM * shares[i]);
+
+        if (find_place (pattern, field, &block.plate))
+          return block;
+        g_ptr_array_unref (block.labels);
+      }
   return squeeze (pattern);
 }
 

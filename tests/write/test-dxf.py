@@ -147,6 +147,139 @@ def test_drill_centres(folder):
     assert drilled and points == drilled
 
 
+def edges(contour):
+    """Straight edges (a, b) and arcs (centre, radius, whether the metal is in the circle) of a
+    contour, and its corners."""
+    if contour.dxftype() == 'CIRCLE':
+        return [], [(contour.dxf.center.vec2, contour.dxf.radius)], []
+    points = [(v.dxf.location.vec2, v.dxf.get('bulge', 0)) for v in contour.vertices]
+    lines, arcs = [], []
+    for (a, bulge), (b, _) in zip(points, points[1:] + points[:1]):
+        if bulge:
+            centre, _, _, radius = bulge_to_arc(a, b, bulge)
+            arcs.append((centre, radius))
+        else:
+            lines.append((a, b))
+    return lines, arcs, [p for p, _ in points]
+
+
+def inside(point, contour):
+    """Whether a point is within a contour: its turns about the point, along chords."""
+    if contour.dxftype() == 'CIRCLE':
+        return math.dist(point[:2], tuple(contour.dxf.center)[:2]) < contour.dxf.radius
+    chain = []
+    points = [(v.dxf.location.vec2, v.dxf.get('bulge', 0)) for v in contour.vertices]
+    for (a, bulge), (b, _) in zip(points, points[1:] + points[:1]):
+        chain.append(a)
+        if bulge:
+            centre, start, end, radius = bulge_to_arc(a, b, bulge)
+            turn = 4 * math.atan(bulge)
+            first = math.atan2(a.y - centre.y, a.x - centre.x)
+            chain += [type(a)(centre.x + radius * math.cos(first + turn * k / 40),
+                              centre.y + radius * math.sin(first + turn * k / 40))
+                      for k in range(1, 40)]
+    crossed = False
+    for a, b in zip(chain, chain[1:] + chain[:1]):
+        if (a.y > point[1]) != (b.y > point[1]):
+            crossed ^= point[0] < a.x + (point[1] - a.y) / (b.y - a.y) * (b.x - a.x)
+    return crossed
+
+
+def contours(doc, layer):
+    return [e for e in doc.modelspace() if e.dxf.layer == layer and e.dxftype() in
+            ('POLYLINE', 'CIRCLE')]
+
+
+def check_moved(drawn, moved, half, outward):
+    """Every straight edge and arc of the drawn contour that is longer than the kerf has one of the
+    moved contour beside it, half the kerf to the waste's side; and arcs keep their centre."""
+    lines, arcs, _ = edges(drawn)
+    moved_lines, moved_arcs, corners = edges(moved)
+    for a, b in lines:
+        if math.dist(a, b) < 8 * half:
+            continue
+        normal = (b - a).normalize().orthogonal(ccw=False) * half
+        middle = (a + b) * 0.5
+        for side in (middle + normal, middle - normal):
+            on_it = any(abs((q - p).normalize().det(side - p)) < 1e-5 and
+                        -1e-5 < (q - p).normalize().dot(side - p) < math.dist(p, q) + 1e-5
+                        for p, q in moved_lines)
+            waste = inside(side, drawn) != outward
+            assert on_it == waste, (a, b, on_it, waste)
+    for centre, radius in arcs:
+        near = [r for c, r in moved_arcs if math.dist(c, centre) < 1e-4]
+        assert any(abs(abs(r - radius) - half) < 1e-4 for r in near), (centre, radius, near)
+
+
+def test_kerf_moves_every_edge_into_the_waste(folder):
+    kerf = {'disc': 1.3, 'table': 1.5, 'snips': 0, 'service': 0}
+    for path in cases.EXAMPLES:
+        drawn, report = drawing(folder, path, '--units', 'mm', '--kerf', 'off')
+        moved, _ = drawing(folder, path, '--units', 'mm', '--kerf', 'on')
+        assert not moved.audit().errors
+        part = json.loads(path.read_text(encoding='utf-8'))
+        width = part['cutting'].get('kerf', kerf[part['cutting']['by']])
+        before, after = (contours(doc, 'cut-outside') for doc in (drawn, moved))
+        assert len(before) == len(after) == 1
+        area = sum(abs(entity_area(e)) for e in after) - sum(abs(entity_area(e)) for e in before)
+        length = report['blank']['cut_length']
+        assert (area > 0) == (width > 0) and area < width / 2 * length + 10
+        if not width:
+            assert abs(area) < 1e-6
+            continue
+        check_moved(before[0], after[0], width / 2, True)
+        for hole in contours(drawn, 'cut-inside'):
+            shrunk = [e for e in contours(moved, 'cut-inside')
+                      if inside(tuple(e.dxf.center)[:2] if e.dxftype() == 'CIRCLE'
+                                else tuple(edges(e)[2][0]), hole)]
+            assert len(shrunk) == 1, path
+            check_moved(hole, shrunk[0], width / 2, False)
+        low, high = drawn.header['$EXTMIN'], moved.header['$EXTMIN']
+        cases.near(low[0] - high[0], width / 2, 1e-5)
+
+
+def test_slots_as_wide_as_the_kerf_are_one_cut(folder):
+    """A hole that the tool is too wide for is left to a drill, and told."""
+    part = cases.tray(cutting={'by': 'table', 'kerf': 1.5}, openings=[
+        {'on': 'base', 'shape': 'round', 'at': [50, 60], 'diameter': 1.5},
+        {'on': 'base', 'shape': 'round', 'at': [90, 60], 'diameter': 8}])
+    doc, _ = drawing(folder, part, '--kerf', 'on')
+    assert not doc.audit().errors
+    circle, = doc.modelspace().query('CIRCLE[layer=="cut-inside"]')
+    cases.near(circle.dxf.radius, 3.25)
+    point, = doc.modelspace().query('POINT[layer=="drill"]')
+    cases.near(point.dxf.location.x, 50)
+    assert '1 hole is no wider than the cut' in (folder / 'out.dxf').read_text(encoding='ascii')
+    slotted = cases.EXAMPLES[2]
+    doc, report = drawing(folder, slotted, '--kerf', 'on')
+    cuts = doc.modelspace().query('*[layer=="slot"]')
+    assert len(cuts) == sum(len(bend['slots']) for bend in report['bends'])
+
+
+def test_bend_lines_out_or_as_notches(folder):
+    for path in cases.EXAMPLES:
+        lines_in, report = drawing(folder, path, '--units', 'mm', '--bend-lines', 'in')
+        out, _ = drawing(folder, path, '--units', 'mm', '--bend-lines', 'out')
+        notched, _ = drawing(folder, path, '--units', 'mm', '--bend-lines', 'notches')
+        assert not out.modelspace().query('*[layer=="bend-up" | layer=="bend-down"]')
+        assert len(lines_in.modelspace().query('LINE')) == len(report['bends'])
+        ticks = notched.modelspace().query('LINE')
+        assert all(abs(math.dist(t.dxf.start, t.dxf.end) - 2) < 1e-6 for t in ticks)
+        assert not notched.audit().errors
+        n_notches = 2 * len(report['bends']) - len(ticks)
+        assert n_notches >= 2 * len(report['bends']) * 0.8, (path, len(ticks))
+        tips = [p for layer in ('cut-outside', 'cut-inside', 'slot')
+                for e in contours(notched, layer) for p in edges(e)[2]]
+        on_lines = sum(any(abs((b - a).normalize().det(p - a)) < 1e-6 and
+                           min(math.dist(p, a), math.dist(p, b)) < 10 for p in tips)
+                       for a, b in ((l.dxf.start.vec2, l.dxf.end.vec2)
+                                    for l in lines_in.modelspace().query('LINE')))
+        assert on_lines == len(report['bends']) or ticks
+        taken = sum(sum(abs(entity_area(e)) for e in contours(doc, 'cut-outside')) * sign
+                    for doc, sign in ((lines_in, 1), (notched, -1)))
+        assert 0 < taken < 1.3 * n_notches * 0.5, (path, taken, n_notches)
+
+
 def test_warning(folder):
     flanges = cases.tray()['flanges']
     flanges[0]['length'] = 1
