@@ -125,6 +125,19 @@ def test_bend_lines_are_the_report_s(folder):
                       round(-b[1], 6) + 0.0) for a, b in (bend['line'] for bend in report['bends'])}
 
 
+def test_kerf_and_view(folder):
+    """The outline grows by half the kerf on every side, and the view with it; librsvg draws it."""
+    root, report = drawing(folder, cases.TRAY, '--kerf', 'on', '--bend-lines', 'notches')
+    _, _, width, height = map(float, root.get('viewBox').split())
+    cases.near(width, report['blank']['width'] + 1.3, 1e-5)
+    cases.near(height, report['blank']['height'] + 1.3, 1e-5)
+    check_librsvg(folder, root)
+    assert 'half the kerf of 1.3 mm' in root.find(f'{SVG}desc').text
+    assert not {'bend-up', 'bend-down'} & set(groups(root))
+    grown = group_area(groups(root)['cut-outside']) - report['blank']['area']
+    assert 0 < grown < 0.65 * report['blank']['cut_length'] + 10
+
+
 def test_words(folder):
     root, _ = drawing(folder, cases.tray(name='A & B <tray> "x"'))
     assert root.find(f'{SVG}title').text == 'A & B <tray> "x"'

@@ -464,6 +464,30 @@ def test_rolls_and_one_whole_page(folder):
                        for i, lines in enumerate(template.lines) for line in lines)
 
 
+def test_pattern_on_one_page(folder):
+    """As large as the blank and a margin, everything where the report has it."""
+    for part in (cases.EXAMPLES[5], cases.EXAMPLES[3]):
+        pdf = folder / 'pattern.pdf'
+        result = cases.run('--report', '--pattern', pdf, part)
+        assert result.returncode == 0, result.stderr
+        report = json.loads(result.stdout)
+        info = subprocess.run(['pdfinfo', pdf], check=True, timeout=60, capture_output=True, text=True)
+        assert re.search(r'Pages: +1$', info.stdout, re.M)
+        wide, high = (float(v) * MM for v in re.search(r'size: +([\d.]+) x ([\d.]+)', info.stdout).groups())
+        cases.near(wide, report['blank']['width'] + 10, 0.01)
+        cases.near(high, report['blank']['height'] + 10, 0.01)
+        ring = report['blank']['rings'][0]
+        low = [min(p[axis] for p in ring) - 5 for axis in (0, 1)]
+        lines = page_lines(pdf, 1)
+        for a, b in zip(ring, ring[1:] + ring[:1]):
+            if math.dist(a, b) > 5:
+                p, q = ([c - l for c, l in zip(end, low)] for end in (a, b))
+                assert any(line.runs_along(p, q, 0.01) for line in lines), (a, b)
+        for bend in report['bends']:
+            p, q = ([c - l for c, l in zip(end, low)] for end in bend['line'])
+            assert any(line.joins(p, q, 0.01) and line.dashes for line in lines), bend['flange']
+
+
 def test_metadata(folder):
     info = Template(folder, cases.tray(name='Träy “2”'), '--paper', 'A4').info
     assert re.search(r'^Title: +Träy “2”$', info, re.M)
