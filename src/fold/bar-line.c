@@ -3,6 +3,7 @@
 #include "fold/bar-line.h"
 
 #include "core/tolerance.h"
+#include "fold/line-stretches.h"
 
 /* TRUE where that face is the bend's flange or hangs on it. */
 static gboolean
@@ -30,6 +31,24 @@ surplus_mm2 (const BfFold *fold, guint flange)
   return surplus;
 }
 
+/* Draws the line's ends in to where the reliefs leave metal. */
+static void
+trim_to_metal (const BfFold *fold, BfVec2 line[2])
+{
+  g_autoptr (GPtrArray) rings = g_ptr_array_new ();
+  g_autoptr (GArray) metal = NULL;
+  const BfLine whole = { line[0], line[1] };
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (line[1], line[0]));
+
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    g_ptr_array_add (rings, bf_fold_relief (fold, i)->ring);
+  metal = bf_line_stretches (&whole, rings, 0.0);
+  if (metal->len == 0)
+    return;
+  line[1] = bf_vec2_along (line[0], along, g_array_index (metal, BfRun, metal->len - 1).to_mm);
+  line[0] = bf_vec2_along (line[0], along, g_array_index (metal, BfRun, 0).from_mm);
+}
+
 gboolean
 bf_bend_bar_line (const BfFold *fold, const BfBendResult *bend, BfBarLine *bar)
 {
@@ -49,6 +68,7 @@ bf_bend_bar_line (const BfFold *fold, const BfBendResult *bend, BfBarLine *bar)
   bar->past_tangent_mm = bend->inside_radius_mm;
   bar->line[0] = bf_vec2_along (from, bar->clamped, -bar->past_tangent_mm);
   bar->line[1] = bf_vec2_along (to, bar->clamped, -bar->past_tangent_mm);
+  trim_to_metal (fold, bar->line);
   bar->from_bend_line_mm =
       fabs (bf_vec2_dot (bf_vec2_sub (bar->line[0], bend->line[0]), bar->clamped));
   bar->face = flange ? bend->face : (guint)MAX (face->parent, 0);

@@ -8,7 +8,8 @@
  * which side of it the metal is clamped. */
 typedef struct
 {
-  BfVec2 line[2];         /* in the blank, from the bend line's start to its end */
+  BfVec2 line[2];         /* in the blank, as the bend line runs, from where metal begins to where
+                           * it ends: short of the reliefs */
   BfVec2 clamped;         /* unit: from the line to what lies under the bar */
   guint face;             /* the face that lies there */
   gboolean on_other_side; /* the bar lies on the side that is not marked: turned down */

@@ -9,7 +9,7 @@ typedef struct
 {
   BfVec2 a, b;
   BfMarkKind kind;
-  const char *name; /* of a bend: the flange; else NULL */
+  const char *name; /* of a bend or its bar: the flange; else NULL */
 } BfMarkLine;
 
 /* Sorts the lines (BfMarkLine) into the marking's strikes and joins. */

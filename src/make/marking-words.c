@@ -5,12 +5,23 @@
 #include <glib/gi18n.h>
 
 #include "core/units.h"
+#include "make/bend-notes.h"
 
-/* What a strike leaves on the metal: edges to cut, bends by name. */
+/* Once each. name: (transfer full). */
+static void
+add_name (GPtrArray *names, char *name)
+{
+  if (g_ptr_array_find_with_equal_func (names, name, g_str_equal, NULL))
+    g_free (name);
+  else
+    g_ptr_array_add (names, name);
+}
+
+/* What a strike leaves on the metal: edges to cut, bends and bars by name. */
 static char *
 strike_lines (const BfMarking *marking, const BfMarkingStep *step)
 {
-  g_autoptr (GPtrArray) names = g_ptr_array_new ();
+  g_autoptr (GPtrArray) names = g_ptr_array_new_with_free_func (g_free);
   gboolean cuts = FALSE;
 
   for (guint i = 0; i < step->items->len; i++)
@@ -22,13 +33,15 @@ strike_lines (const BfMarking *marking, const BfMarkingStep *step)
           const BfMarkStretch *line = &g_array_index (strike->stretches, BfMarkStretch, k);
 
           cuts = cuts || line->kind == BF_MARK_CUT;
-          if (line->kind == BF_MARK_BEND &&
-              !g_ptr_array_find_with_equal_func (names, line->name, g_str_equal, NULL))
-            g_ptr_array_add (names, (gpointer)line->name);
+          if (line->kind == BF_MARK_BEND)
+            add_name (names, g_strdup (line->name));
+          else if (line->kind == BF_MARK_BAR)
+            /* Translators: where the bar's front edge sits for the bend of that flange */
+            add_name (names, g_strdup_printf (_ ("bar of %s"), line->name));
         }
     }
   if (cuts)
-    g_ptr_array_insert (names, 0, (gpointer)_ ("cut"));
+    g_ptr_array_insert (names, 0, g_strdup (_ ("cut")));
   g_ptr_array_add (names, NULL);
   return g_strjoinv (", ", (char **)names->pdata);
 }
@@ -70,6 +83,17 @@ corner_words (const BfMarking *marking, BfUnits units)
   return g_strdup_printf (_ ("Start at a corner with two straight, square edges: left and bottom. "
                              "You need %s by %s. All is measured from these two edges."),
                           width, height);
+}
+
+/* And how long they are on either face. */
+static char *
+slot_words (const BfMarking *marking, BfUnits units)
+{
+  g_autoptr (GPtrArray) notes = bf_bend_notes (marking->fold, units);
+
+  g_ptr_array_insert (notes, 0, g_strdup (_ ("Mark where the slots end, along their bend lines.")));
+  g_ptr_array_add (notes, NULL);
+  return g_strjoinv (" ", (char **)notes->pdata);
 }
 
 static char *
@@ -115,7 +139,7 @@ bf_marking_step_words (const BfMarking *marking, const BfMarkingStep *step, BfUn
     case BF_STEP_WIPE:
       return g_strdup (_ ("Wipe away the dotted stretches: nothing is cut or bent there."));
     case BF_STEP_SLOT:
-      return g_strdup (_ ("Mark where the slots end, along their bend lines."));
+      return slot_words (marking, units);
     case BF_STEP_PUNCH:
       return g_strdup (_ ("Punch the centres of all holes."));
     case BF_STEP_DRILL:

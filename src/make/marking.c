@@ -3,6 +3,7 @@
 #include "make/marking.h"
 
 #include "core/tolerance.h"
+#include "fold/bar-line.h"
 #include "make/drill-list.h"
 #include "make/marking-strikes.h"
 
@@ -81,6 +82,19 @@ add_ring (BfMarking *marking, const BfRing *ring, const GArray *drilled, GArray 
 }
 
 static void
+add_bar (const BfFold *fold, const BfBendResult *bend, GArray *lines)
+{
+  BfBarLine bar;
+  BfMarkLine line = { .kind = BF_MARK_BAR, .name = bend->flange };
+
+  if (!bf_bend_bar_line (fold, bend, &bar))
+    return;
+  line.a = bar.line[0];
+  line.b = bar.line[1];
+  g_array_append_val (lines, line);
+}
+
+static void
 add_bends (const BfFold *fold, GArray *lines)
 {
   for (guint i = 0; i < fold->bends->len; i++)
@@ -90,6 +104,7 @@ add_bends (const BfFold *fold, GArray *lines)
 
       if (bf_vec2_distance (line.a, line.b) > BF_TOLERANCE_SIZE_MM)
         g_array_append_val (lines, line);
+      add_bar (fold, bend, lines);
     }
 }
 
@@ -104,6 +119,8 @@ add_slots (BfMarking *marking, const BfBendResult *bend)
         bend->flange,
         bf_marking_point (marking, bf_vec2_along (slot->at, along, -slot->near_mm / 2.0)),
         bf_marking_point (marking, bf_vec2_along (slot->at, along, slot->near_mm / 2.0)),
+        slot->near_mm,
+        slot->far_mm,
       };
 
       g_array_append_val (marking->slots, mark);
@@ -164,8 +181,19 @@ count_lines (BfMarking *marking)
          !bf_fold_ring_is_slot (fold, i) && k < bf_ring_size (bf_blank_ring (&fold->blank, i)); k++)
       count_point (marking, bf_marking_point (
                                 marking, bf_ring_vertex (bf_blank_ring (&fold->blank, i), k)->p));
-  for (guint i = 0; i < 2 * fold->bends->len; i++)
-    count_point (marking, bf_marking_point (marking, bf_fold_bend (fold, i / 2)->line[i % 2]));
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, i);
+      BfBarLine bar;
+      gboolean has_bar = bf_bend_bar_line (fold, bend, &bar);
+
+      for (guint k = 0; k < 2; k++)
+        {
+          count_point (marking, bf_marking_point (marking, bend->line[k]));
+          if (has_bar)
+            count_point (marking, bf_marking_point (marking, bar.line[k]));
+        }
+    }
 }
 
 static void

@@ -33,6 +33,7 @@ typedef enum
 {
   BF_MARK_CUT,
   BF_MARK_BEND,
+  BF_MARK_BAR, /* where the bar's front edge sits */
 } BfMarkKind;
 
 /* What of a strike is a line of the blank. */
@@ -40,7 +41,7 @@ typedef struct
 {
   BfMarkKind kind;
   BfMarked from, to; /* along the strike, from the other datum edge */
-  const char *name;  /* of a bend: the flange; else NULL. The fold's string */
+  const char *name;  /* of a bend or its bar: the flange; else NULL. The fold's string */
 } BfMarkStretch;
 
 /* A line struck with the square at one distance from a datum edge. */
@@ -79,6 +80,7 @@ typedef struct
 {
   const char *flange;
   BfMarkedPoint from, to;
+  double near_mm, far_mm; /* its length on that face, and on the other */
 } BfMarkSlot;
 
 typedef struct

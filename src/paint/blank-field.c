@@ -3,6 +3,7 @@
 #include "paint/blank-field.h"
 
 #include "make/drill-list.h"
+#include "paint/bend-marks.h"
 
 #define CROSS_PAST_CIRCLE_MM 1.5
 #define CENTRE_ARM_MM 3.0
@@ -44,6 +45,19 @@ add_rings (BfLabelField *field, const BfBlank *blank, double unit)
     }
 }
 
+static void
+add_bend (BfLabelField *field, const BfFold *fold, guint i, double unit)
+{
+  const BfBendResult *bend = bf_fold_bend (fold, i);
+  g_autoptr (GArray) lines = g_array_new (FALSE, FALSE, sizeof (BfBendMark));
+
+  bf_label_field_add_line (field, bend->line[0], bend->line[1]);
+  bf_bend_marks (fold, bend, unit, lines);
+  for (guint k = 0; k < lines->len; k++)
+    bf_label_field_add_line (field, g_array_index (lines, BfBendMark, k).a,
+                             g_array_index (lines, BfBendMark, k).b);
+}
+
 BfLabelField *
 bf_blank_label_field_scaled (const BfFold *fold,
                              const BfBox *view,
@@ -62,8 +76,7 @@ bf_blank_label_field_scaled (const BfFold *fold,
       add_cross (field, relief->at, bf_blank_cross_arm (relief->drill_mm / 2.0, unit));
     }
   for (guint i = 0; i < fold->bends->len; i++)
-    bf_label_field_add_line (field, bf_fold_bend (fold, i)->line[0],
-                             bf_fold_bend (fold, i)->line[1]);
+    add_bend (field, fold, i, unit);
   return field;
 }
 

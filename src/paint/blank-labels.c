@@ -6,6 +6,7 @@
 
 #include "core/tolerance.h"
 #include "core/units.h"
+#include "make/bend-notes.h"
 #include "make/drill-list.h"
 #include "paint/blank-field.h"
 
@@ -95,6 +96,19 @@ find_past_ends (const Placer *placer, BfBlankLabel *label, const BfVec2 line[2])
          fits_at (placer, label, bf_vec2_along (line[0], along, -offset));
 }
 
+/* How it is folded, and how it is scored for that. */
+static char *
+full_words (const Placer *placer, const BfBendResult *bend)
+{
+  g_autofree char *fold = bf_blank_bend_full_words (bend);
+  g_autofree char *score = bf_score_words (bend, placer->style->units);
+
+  if (score == NULL)
+    return g_steal_pointer (&fold);
+  /* Translators: "fold up 90°, score this face 2.3 mm wide, leave 0.6 mm" */
+  return g_strdup_printf (_ ("%s, %s"), fold, score);
+}
+
 static void
 place_bend_note (Placer *placer, const BfBendResult *bend)
 {
@@ -107,7 +121,7 @@ place_bend_note (Placer *placer, const BfBendResult *bend)
 
   if (placer->style->view != NULL && !bf_box_clip_line (placer->style->view, &line[0], &line[1]))
     return;
-  label = new_label (placer, bf_blank_bend_full_words (bend), along, FALSE);
+  label = new_label (placer, full_words (placer, bend), along, FALSE);
   if (find_beside (placer, label, line, bf_vec2_scale (to_flange, -1.0)) ||
       find_beside (placer, label, line, to_flange))
     {

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/blank-view.h"
 
+#include "paint/bend-marks.h"
 #include "paint/blank-field.h"
 #include "paint/blank-labels.h"
 #include "paint/palette.h"
@@ -108,6 +109,27 @@ draw_bends (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
     }
 }
 
+/* Scores with the bends, and the bars' edges where they are asked for. */
+static void
+draw_bend_lines (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
+{
+  g_autoptr (GArray) lines = g_array_new (FALSE, FALSE, sizeof (BfBendMark));
+
+  for (guint i = 0; i < fold->bends->len; i++)
+    bf_bend_marks (fold, bf_fold_bend (fold, i), style->unit, lines);
+  for (guint i = 0; i < lines->len; i++)
+    {
+      const BfBendMark *line = &g_array_index (lines, BfBendMark, i);
+
+      if (!(style->layers & (line->purpose == BF_PURPOSE_BAR ? BF_BLANK_BARS : BF_BLANK_BENDS)))
+        continue;
+      bf_pen_apply (bf_pen (line->purpose), cr, style->unit, style->dark);
+      cairo_move_to (cr, line->a.x, line->a.y);
+      cairo_line_to (cr, line->b.x, line->b.y);
+      cairo_stroke (cr);
+    }
+}
+
 static void
 draw_cross (const BfBlankStyle *style, cairo_t *cr, BfVec2 at, double radius_mm)
 {
@@ -166,6 +188,7 @@ draw_lines (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
   draw_highlight (fold, style, cr);
   if (style->layers & BF_BLANK_DRILLS)
     draw_drills (fold, style, cr);
+  draw_bend_lines (fold, style, cr);
   if (style->layers & BF_BLANK_BENDS)
     draw_bends (fold, style, cr);
   if (style->layers & BF_BLANK_CUTS)

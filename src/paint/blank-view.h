@@ -18,9 +18,10 @@ typedef enum
   BF_BLANK_BEND_NOTES = 1 << 4,  /* "fold up 90°" along the bend */
   BF_BLANK_DRILL_NOTES = 1 << 5, /* "drill 6.5 mm" beside the cross */
   BF_BLANK_NAMES = 1 << 6,       /* "front, 40" on the strip, the part's name on the base */
+  BF_BLANK_BARS = 1 << 7,        /* where the bar's front edge sits */
 } BfBlankLayers;
 
-#define BF_BLANK_LINES (BF_BLANK_CUTS | BF_BLANK_BENDS | BF_BLANK_DRILLS)
+#define BF_BLANK_LINES (BF_BLANK_CUTS | BF_BLANK_BENDS | BF_BLANK_DRILLS | BF_BLANK_BARS)
 #define BF_BLANK_WORDS (BF_BLANK_BEND_NOTES | BF_BLANK_DRILL_NOTES | BF_BLANK_NAMES)
 
 typedef struct

@@ -10,6 +10,7 @@
 #define CAP_MM 2.2
 #define STRONG_MM 0.5
 #define PALE_MM 0.2
+#define BAR_MM 0.3
 #define PALE_GREY 0.62
 #define METAL_GREY 0.94
 #define ARROW_MM 1.6
@@ -57,14 +58,17 @@ line (const Drawing *drawing, BfVec2 a, BfVec2 b)
 static void
 use_pen (const Drawing *drawing, BfMarkKind kind, gboolean now)
 {
-  static const double bend_dash[] = { 4.0, 1.3 };
+  static const double bend_dash[] = { 4.0, 1.3 }, bar_dash[] = { 1.2, 0.9 };
 
   cairo_set_line_width (drawing->cr, now ? STRONG_MM : PALE_MM);
   if (now)
     bf_set_source_rgb (drawing->cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
   else
     cairo_set_source_rgb (drawing->cr, PALE_GREY, PALE_GREY, PALE_GREY);
-  cairo_set_dash (drawing->cr, bend_dash, kind == BF_MARK_BEND ? 2 : 0, 0.0);
+  if (kind == BF_MARK_BAR && now)
+    cairo_set_line_width (drawing->cr, BAR_MM);
+  cairo_set_dash (drawing->cr, kind == BF_MARK_BAR ? bar_dash : bend_dash,
+                  kind == BF_MARK_CUT ? 0 : 2, 0.0);
 }
 
 static void

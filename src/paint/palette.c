@@ -26,6 +26,8 @@ static const BfPen pens[BF_N_PURPOSES] = {
   [BF_PURPOSE_SLOT] = { "slot", BF_OKABE_ITO_BLACK, BF_WIDE_LINE_MM, { 0.0 }, 0 },
   [BF_PURPOSE_DRILL] = { "drill", BF_OKABE_ITO_BLACK, BF_NARROW_LINE_MM, { 0.0 }, 0 },
   [BF_PURPOSE_NOTE] = { "note", BF_OKABE_ITO_BLACK, BF_NARROW_LINE_MM, { 0.0 }, 0 },
+  [BF_PURPOSE_SCORE] = { "score", BF_OKABE_ITO_BLACK, BF_NARROW_LINE_MM, { 0.5, 0.8 }, 2 },
+  [BF_PURPOSE_BAR] = { "bar", BF_OKABE_ITO_BLACK, BF_NARROW_LINE_MM, { 2.0, 1.2 }, 2 },
 };
 
 guint32

@@ -34,6 +34,8 @@ typedef enum
   BF_PURPOSE_SLOT,
   BF_PURPOSE_DRILL,
   BF_PURPOSE_NOTE,
+  BF_PURPOSE_SCORE, /* the edges of a groove */
+  BF_PURPOSE_BAR,   /* the front edge of a bar */
   BF_N_PURPOSES,
 } BfPurpose;
 

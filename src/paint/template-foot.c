@@ -6,6 +6,7 @@
 
 #include "core/units.h"
 #include "make/drill-list.h"
+#include "paint/bend-marks.h"
 #include "paint/palette.h"
 #include "paint/text.h"
 
@@ -66,6 +67,19 @@ has_bend (const BfFold *fold, BfTurn turn)
 {
   for (guint i = 0; i < fold->bends->len; i++)
     if (bf_fold_bend (fold, i)->turn == turn)
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+has_line (const BfFold *fold, BfPurpose purpose)
+{
+  g_autoptr (GArray) lines = g_array_new (FALSE, FALSE, sizeof (BfBendMark));
+
+  for (guint i = 0; i < fold->bends->len; i++)
+    bf_bend_marks (fold, bf_fold_bend (fold, i), 1.0, lines);
+  for (guint i = 0; i < lines->len; i++)
+    if (g_array_index (lines, BfBendMark, i).purpose == purpose)
       return TRUE;
   return FALSE;
 }
@@ -135,6 +149,10 @@ draw_legend (const BfFold *fold, gboolean is_mirrored, cairo_t *cr, double width
     x = draw_line_sample (cr, BF_PURPOSE_BEND_UP, _ ("fold up"), x);
   if (has_bend (fold, BF_TURN_DOWN))
     x = draw_line_sample (cr, BF_PURPOSE_BEND_DOWN, _ ("fold down"), x);
+  if (has_line (fold, BF_PURPOSE_SCORE))
+    x = draw_line_sample (cr, BF_PURPOSE_SCORE, _ ("score"), x);
+  if (has_line (fold, BF_PURPOSE_BAR))
+    x = draw_line_sample (cr, BF_PURPOSE_BAR, _ ("bar's edge"), x);
   if (has_drill (fold))
     draw_drill_sample (cr, _ ("drill"), x);
   bf_text_show (cr, is_mirrored ? _ ("marking side down") : _ ("marking side up"), CAP, 1.0,

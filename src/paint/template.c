@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/setup-sentence.h"
+#include "make/bend-notes.h"
 #include "paint/blank-view.h"
 
 /* Where a line of the blank is an arc, ink is looked for along chords that stray no further. */
@@ -17,6 +18,8 @@
 /* Words keep off the lines where paper is cut and glued, and off the marks on them. */
 #define WORDS_OFF_JOIN_MM 5.5
 #define WORDS_OFF_EDGE_MM 0.5
+
+#define BEND_ROWS 3
 
 static void
 add_line (GArray *ink, BfVec2 a, BfVec2 b)
@@ -205,6 +208,16 @@ other_face (const BfFold *fold)
   return bf_fold (part);
 }
 
+/* Slots and scores. More rows than these would leave no paper for the blank. */
+static void
+add_bend_rows (const BfTemplate *template, GPtrArray *rows)
+{
+  g_autoptr (GPtrArray) notes = bf_bend_notes (template->fold, template->units);
+
+  for (guint i = 0; i < MIN (notes->len, BEND_ROWS); i++)
+    g_ptr_array_add (rows, g_strdup (g_ptr_array_index (notes, i)));
+}
+
 /* How this is not a usual template, a row each. Returns: (transfer full): char *. */
 static GPtrArray *
 notice_rows (const BfTemplate *template, gboolean is_corners_only)
@@ -223,6 +236,7 @@ notice_rows (const BfTemplate *template, gboolean is_corners_only)
         rows,
         g_strdup_printf (_ ("Corrected for a printer that prints %.2f %% across, %.2f %% down."),
                          template->printer.x * 100.0, template->printer.y * 100.0));
+  add_bend_rows (template, rows);
   return rows;
 }
 

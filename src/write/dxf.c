@@ -132,19 +132,22 @@ line_type_name (BfPurpose purpose)
 {
   if (purpose == BF_PURPOSE_BEND_UP)
     return "BEND_UP";
+  if (purpose == BF_PURPOSE_SCORE)
+    return "SCORE";
   return purpose == BF_PURPOSE_BEND_DOWN ? "BEND_DOWN" : "CONTINUOUS";
 }
 
 static void
 write_line_types (BfDxf *dxf)
 {
-  bf_dxf_begin_table (dxf, "LTYPE", 3);
+  bf_dxf_begin_table (dxf, "LTYPE", 4);
   write_line_type (dxf, line_type_name (BF_PURPOSE_CUT_OUTSIDE), "Solid",
                    bf_pen (BF_PURPOSE_CUT_OUTSIDE));
   write_line_type (dxf, line_type_name (BF_PURPOSE_BEND_UP), "Long dashes",
                    bf_pen (BF_PURPOSE_BEND_UP));
   write_line_type (dxf, line_type_name (BF_PURPOSE_BEND_DOWN), "Dash, dot, dot",
                    bf_pen (BF_PURPOSE_BEND_DOWN));
+  write_line_type (dxf, line_type_name (BF_PURPOSE_SCORE), "Dots", bf_pen (BF_PURPOSE_SCORE));
   bf_dxf_end_table (dxf);
 }
 
@@ -158,13 +161,27 @@ write_layer (BfDxf *dxf, const char *name, const char *line_type)
   bf_dxf_string (dxf, 6, line_type);
 }
 
-static void
-write_layers (BfDxf *dxf)
+static gboolean
+has_scores (const BfPattern *pattern)
 {
-  bf_dxf_begin_table (dxf, "LAYER", BF_N_PURPOSES + 1);
+  for (guint i = 0; i < pattern->items->len; i++)
+    if (bf_pattern_item (pattern, i)->purpose == BF_PURPOSE_SCORE)
+      return TRUE;
+  return FALSE;
+}
+
+/* A layer for scores only where there are any. */
+static void
+write_layers (BfDxf *dxf, const BfPattern *pattern)
+{
+  gboolean scores = has_scores (pattern);
+
+  bf_dxf_begin_table (dxf, "LAYER", BF_PURPOSE_NOTE + (scores ? 3 : 2));
   write_layer (dxf, "0", "CONTINUOUS");
-  for (BfPurpose purpose = 0; purpose < BF_N_PURPOSES; purpose++)
+  for (BfPurpose purpose = 0; purpose <= BF_PURPOSE_NOTE; purpose++)
     write_layer (dxf, bf_pen (purpose)->name, line_type_name (purpose));
+  if (scores)
+    write_layer (dxf, bf_pen (BF_PURPOSE_SCORE)->name, line_type_name (BF_PURPOSE_SCORE));
   bf_dxf_end_table (dxf);
 }
 
@@ -187,11 +204,11 @@ write_text_style (BfDxf *dxf)
 }
 
 static void
-write_tables (BfDxf *dxf)
+write_tables (BfDxf *dxf, const BfPattern *pattern)
 {
   bf_dxf_begin_section (dxf, "TABLES");
   write_line_types (dxf);
-  write_layers (dxf);
+  write_layers (dxf, pattern);
   write_text_style (dxf);
   bf_dxf_end_section (dxf);
 }
@@ -206,7 +223,7 @@ bf_dxf_text (const BfPattern *pattern, BfUnits units)
   bf_dxf_init (&dxf, units == BF_UNITS_IN ? 1.0 / BF_MM_PER_INCH : 1.0);
   write_comments (&dxf, pattern);
   write_header (&dxf, &pattern->box);
-  write_tables (&dxf);
+  write_tables (&dxf, pattern);
   bf_dxf_begin_section (&dxf, "BLOCKS");
   bf_dxf_end_section (&dxf);
   bf_dxf_begin_section (&dxf, "ENTITIES");

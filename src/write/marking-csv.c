@@ -65,24 +65,31 @@ append_row (Table *table, const Row *row)
   g_string_append (table->text, "\r\n");
 }
 
-static const char *
+static char *
 line_name (BfMarkKind kind, const char *name)
 {
-  return kind == BF_MARK_CUT ? "cut" : name;
+  if (kind == BF_MARK_BAR)
+    return g_strconcat (name, " bar", NULL);
+  return g_strdup (kind == BF_MARK_CUT ? "cut" : name);
 }
 
 static void
 append_strike (Table *table, guint step, const BfStrike *strike)
 {
+  static const char *const strikes[] = {
+    [BF_MARK_CUT] = "strike", [BF_MARK_BEND] = "strike-bend", [BF_MARK_BAR] = "strike-bar"
+  };
   const char *from = strike->from == BF_DATUM_BOTTOM ? "bottom" : "left";
 
   for (guint i = 0; i < strike->stretches->len; i++)
     {
       const BfMarkStretch *line = &g_array_index (strike->stretches, BfMarkStretch, i);
 
+      g_autofree char *name = line_name (line->kind, line->name);
+
       append_row (table, &(Row){ step,
-                                 line->kind == BF_MARK_CUT ? "strike" : "strike-bend",
-                                 line_name (line->kind, line->name),
+                                 strikes[line->kind],
+                                 name,
                                  from,
                                  { strike->marked_mm, line->from.marked_mm, line->to.marked_mm, NAN,
                                    NAN, NAN } });
@@ -116,6 +123,16 @@ append_point (Table *table, Row row, BfMarkedPoint p, double size_mm)
   append_row (table, &row);
 }
 
+static void
+append_length (Table *table, Row row, const char *what_to_do, double length_mm)
+{
+  const double numbers[] = { NAN, NAN, NAN, NAN, NAN, length_mm };
+
+  row.what_to_do = what_to_do;
+  memcpy (row.numbers, numbers, sizeof numbers);
+  append_row (table, &row);
+}
+
 /* A line by its two ends. */
 static void
 append_ends (Table *table, Row row, const char *const whats[2], const BfMarkedPoint ends[2])
@@ -133,8 +150,9 @@ append_join (Table *table, guint step, const BfMarkJoin *join)
   static const char *const whats[] = { "join-from", "join-to" };
   const BfMarkedPoint ends[] = { join->from, join->to };
 
-  append_ends (table, (Row){ .step = step, .what = line_name (join->kind, join->name) }, whats,
-               ends);
+  g_autofree char *name = line_name (join->kind, join->name);
+
+  append_ends (table, (Row){ .step = step, .what = name }, whats, ends);
 }
 
 static void
@@ -142,8 +160,11 @@ append_slot (Table *table, guint step, const BfMarkSlot *slot)
 {
   static const char *const whats[] = { "slot-from", "slot-to" };
   const BfMarkedPoint ends[] = { slot->from, slot->to };
+  Row row = { .step = step, .what = slot->flange };
 
-  append_ends (table, (Row){ .step = step, .what = slot->flange }, whats, ends);
+  append_ends (table, row, whats, ends);
+  append_length (table, row, "slot-near", slot->near_mm);
+  append_length (table, row, "slot-far", slot->far_mm);
 }
 
 static void

@@ -5,7 +5,9 @@
 #include <glib/gi18n.h>
 
 #include "core/setup-sentence.h"
+#include "make/bend-notes.h"
 #include "make/drill-list.h"
+#include "paint/bend-marks.h"
 #include "paint/blank-field.h"
 #include "paint/blank-labels.h"
 #include "write/pattern-cuts.h"
@@ -79,6 +81,29 @@ add_bends (BfPattern *pattern, BfTurn turn, BfPurpose purpose)
       item->to = bend->line[1];
       /* Translators: a flange's name and how it is bent, "front: fold up 90°". */
       item->words = g_strdup_printf (_ ("%s: %s"), bend->flange, words);
+    }
+}
+
+/* The edges of the grooves. */
+static void
+add_scores (BfPattern *pattern)
+{
+  for (guint i = 0; i < pattern->fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (pattern->fold, i);
+      g_autofree char *words = bf_score_words (bend, pattern->fold->part->units);
+      g_autoptr (GArray) lines = g_array_new (FALSE, FALSE, sizeof (BfBendMark));
+
+      bf_bend_marks (pattern->fold, bend, 1.0, lines);
+      for (guint k = 0; words != NULL && k < lines->len; k++)
+        {
+          BfPatternItem *item = add_item (pattern, BF_PURPOSE_SCORE, BF_PATTERN_LINE);
+
+          item->at = g_array_index (lines, BfBendMark, k).a;
+          item->to = g_array_index (lines, BfBendMark, k).b;
+          /* Translators: a flange's name and how it is scored */
+          item->words = g_strdup_printf (_ ("%s: %s"), bend->flange, words);
+        }
     }
 }
 
@@ -176,6 +201,7 @@ add_items (BfPattern *pattern, const BfPatternCuts *cuts, BfBendLines bend_lines
       add_bends (pattern, BF_TURN_UP, BF_PURPOSE_BEND_UP);
       add_bends (pattern, BF_TURN_DOWN, BF_PURPOSE_BEND_DOWN);
     }
+  add_scores (pattern);
   add_cuts (pattern, cuts, BF_PURPOSE_BEND_UP);
   add_cuts (pattern, cuts, BF_PURPOSE_BEND_DOWN);
   add_drills (pattern);

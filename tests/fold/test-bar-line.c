@@ -78,6 +78,24 @@ test_all_that_hangs_on_it (void)
   g_assert_cmpstr (bf_fold_face (fold, bar.face)->id, ==, "front");
 }
 
+/* A tray's corners are drilled: the line is drawn on metal alone, and ends at the holes' edges. */
+static void
+test_reliefs (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  BfBarLine bar;
+
+  g_assert_true (bf_bend_bar_line (fold, find_bend (fold, "f0"), &bar));
+  for (guint i = 0; i < 2; i++)
+    {
+      const BfRelief *hole = find_relief (fold, i == 0 ? "base:0" : "base:1", 0);
+
+      g_assert_cmpfloat_with_epsilon (bf_vec2_distance (bar.line[i], hole->at),
+                                      hole->diameter_mm / 2.0, 1e-3);
+    }
+}
+
 /* Slots and scores need no bar. */
 static void
 test_no_bar (void)
@@ -120,6 +138,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/bar-line/by-hand", test_by_hand);
   g_test_add_func ("/bar-line/all-that-hangs-on-it", test_all_that_hangs_on_it);
+  g_test_add_func ("/bar-line/reliefs", test_reliefs);
   g_test_add_func ("/bar-line/no-bar", test_no_bar);
   g_test_add_func ("/bar-line/folded", test_folded);
   return g_test_run ();

@@ -17,14 +17,15 @@ stretch (const BfStrike *strike, guint i)
 
 /* An angle of 100 × (40 + 30): one bend, no reliefs. By hand: allowance π/2·(1.5 + 0.42·1.5) =
  * 3.3458, deduction 2·3 − 3.3458 = 2.6542, so the blank is 100 × 67.3458, and its bend line lies
- * 30 − 3 + 3.3458/2 = 28.6729 from the bottom edge. */
+ * 30 − 3 + 3.3458/2 = 28.6729 from the bottom edge. The bar lies on the base, its front edge 1.5
+ * past the tangent there: 27 + 3.3458 − 1.5 = 28.8458. */
 static void
 test_angle_by_hand (void)
 {
   g_autoptr (BfPart) part = make_rectangle (100.0, 40.0);
   g_autoptr (BfFold) fold = NULL;
   g_autoptr (BfMarking) marking = NULL;
-  const BfStrike *bend;
+  const BfStrike *bend, *bar;
 
   add_flange (part, "wall", 0, 30.0, 90.0);
   fold = bf_fold (part);
@@ -33,13 +34,17 @@ test_angle_by_hand (void)
   g_assert_cmpfloat_with_epsilon (marking->height.exact_mm, 67.3458, 1e-4);
   g_assert_cmpfloat_with_epsilon (marking->height.marked_mm, 67.5, NEAR);
   g_assert_cmpfloat_with_epsilon (marking->diagonal_mm, hypot (100.0, 67.3458), 1e-4);
-  /* Two edges and a bend along x, two edges along y. */
-  g_assert_cmpuint (marking->strikes->len, ==, 5);
+  /* Two edges, a bend and its bar along x, two edges along y. */
+  g_assert_cmpuint (marking->strikes->len, ==, 6);
   bend = bf_marking_strike (marking, 1);
   g_assert_cmpint (bend->from, ==, BF_DATUM_BOTTOM);
   g_assert_cmpfloat_with_epsilon (bend->marked_mm, 28.5, NEAR);
   g_assert_cmpint (stretch (bend, 0)->kind, ==, BF_MARK_BEND);
   g_assert_cmpstr (stretch (bend, 0)->name, ==, "wall");
+  bar = bf_marking_strike (marking, 2);
+  g_assert_cmpfloat_with_epsilon (bar->marked_mm, 29.0, NEAR);
+  g_assert_cmpint (stretch (bar, 0)->kind, ==, BF_MARK_BAR);
+  g_assert_cmpstr (stretch (bar, 0)->name, ==, "wall");
   g_assert_cmpfloat_with_epsilon (marking->worst_mm, 28.6729 - 28.5, 1e-4);
   g_assert_cmpuint (marking->joins->len + marking->arcs->len + marking->holes->len, ==, 0);
 }
@@ -222,6 +227,8 @@ test_slots (void)
       g_assert_cmpstr (slot->flange, ==, "wall");
       g_assert_cmpfloat_with_epsilon (slot->to.x.exact_mm - slot->from.x.exact_mm,
                                       bf_bend_slot (bf_fold_bend (fold, 0), i)->near_mm, NEAR);
+      g_assert_cmpfloat_with_epsilon (slot->far_mm,
+                                      bf_bend_slot (bf_fold_bend (fold, 0), i)->far_mm, NEAR);
     }
 }
 

@@ -45,17 +45,22 @@ test_widths (void)
     }
 }
 
-/* Without colour: what is cut has no gaps, the two bends have, and not the same. */
+/* Without colour: what is cut has no gaps, the two bends have, and not the same; scores are
+ * dotted, and a bar's edge is thin with short dashes. */
 static void
 test_told_apart_in_grey (void)
 {
   const BfPen *up = bf_pen (BF_PURPOSE_BEND_UP), *down = bf_pen (BF_PURPOSE_BEND_DOWN);
+  const BfPen *score = bf_pen (BF_PURPOSE_SCORE), *bar = bf_pen (BF_PURPOSE_BAR);
 
   g_assert_cmpint (bf_pen (BF_PURPOSE_CUT_OUTSIDE)->n_dashes, ==, 0);
   g_assert_cmpint (up->n_dashes, ==, 2);
   g_assert_cmpint (down->n_dashes, ==, 6);
   g_assert_cmpfloat (up->dash_mm[0], >, down->dash_mm[0]);
   g_assert_cmpfloat (down->dash_mm[2], <, down->dash_mm[0] / 4.0);
+  g_assert_cmpfloat (score->dash_mm[0], <, bar->dash_mm[0] / 3.0);
+  g_assert_cmpfloat (bar->dash_mm[0], <, down->dash_mm[0] / 2.0);
+  g_assert_cmpfloat (bar->width_mm, <, down->width_mm);
 }
 
 static void
@@ -63,7 +68,7 @@ test_names (void)
 {
   static const char *const names[BF_N_PURPOSES] = { "cut-outside", "cut-inside", "bend-up",
                                                     "bend-down",   "slot",       "drill",
-                                                    "note" };
+                                                    "note",        "score",      "bar" };
 
   for (int i = 0; i < BF_N_PURPOSES; i++)
     g_assert_cmpstr (bf_pen ((BfPurpose)i)->name, ==, names[i]);

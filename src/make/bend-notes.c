@@ -1,0 +1,115 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "make/bend-notes.h"
+
+#include <glib/gi18n.h>
+
+#include "core/tolerance.h"
+#include "core/units.h"
+#include "fold/bend-words.h"
+
+char *
+bf_score_words (const BfBendResult *bend, BfUnits units)
+{
+  g_autofree char *wide = bf_format_length (bend->groove_mm, units);
+  g_autofree char *left = bf_format_length (bend->score_left_mm, units);
+
+  if (isnan (bend->score_left_mm))
+    return NULL;
+  if (bend->turn == BF_TURN_UP)
+    /* Translators: a groove along a bend line, and two lengths with their units */
+    return g_strdup_printf (_ ("score this face %s wide, leave %s"), wide, left);
+  /* Translators: a groove along a bend line, and two lengths with their units */
+  return g_strdup_printf (_ ("score the other face %s wide, leave %s"), wide, left);
+}
+
+static char *
+slot_words (const BfBendResult *bend, BfUnits units)
+{
+  const BfBendSlot *slot = bf_bend_slot (bend, 0);
+  guint n = bend->slots->len;
+  g_autofree char *near = bf_format_length (slot->near_mm, units);
+  g_autofree char *far = bf_format_length (slot->far_mm, units);
+
+  if (slot->near_mm - slot->far_mm < BF_TOLERANCE_SIZE_MM)
+    /* Translators: how many slots, and a length with its unit */
+    return g_strdup_printf (ngettext ("%u slot, %s long", "%u slots, %s long", n), n, near);
+  /* Translators: how many slots, and two lengths with their units */
+  return g_strdup_printf (ngettext ("%u slot, %s on the face you cut from, %s on the other",
+                                    "%u slots, %s on the face you cut from, %s on the other", n),
+                          n, near, far);
+}
+
+/* What is done to the bend, and what that leaves; NULL where nothing is. */
+static char *
+lost_words (const BfFold *fold, const BfBendResult *bend, BfUnits units)
+{
+  const char *lost = bf_bend_lost_words (fold, bend);
+  g_autofree char *done = NULL;
+
+  if (lost == NULL)
+    return NULL;
+  done = bend->slots->len > 0 ? slot_words (bend, units) : bf_score_words (bend, units);
+  /* Translators: "3 slots, 45 mm long", and "a quarter of the metal left" */
+  return g_strdup_printf (_ ("%s; %s."), done, lost);
+}
+
+/* A row's words, and the names of the bends that it is said of. */
+typedef struct
+{
+  char *words;
+  GString *names;
+} Row;
+
+static void
+clear_row (gpointer data)
+{
+  Row *row = data;
+
+  g_free (row->words);
+  g_string_free (row->names, TRUE);
+}
+
+/* words: (transfer full). */
+static void
+add (GArray *rows, char *words, const char *name)
+{
+  Row row = { words, NULL };
+
+  for (guint i = 0; i < rows->len; i++)
+    {
+      Row *known = &g_array_index (rows, Row, i);
+
+      if (strcmp (known->words, words) != 0)
+        continue;
+      g_string_append_printf (known->names, ", %s", name);
+      g_free (words);
+      return;
+    }
+  row.names = g_string_new (name);
+  g_array_append_val (rows, row);
+}
+
+GPtrArray *
+bf_bend_notes (const BfFold *fold, BfUnits units)
+{
+  g_autoptr (GArray) rows = g_array_new (FALSE, FALSE, sizeof (Row));
+  GPtrArray *notes = g_ptr_array_new_with_free_func (g_free);
+
+  g_array_set_clear_func (rows, clear_row);
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      char *words = lost_words (fold, bf_fold_bend (fold, i), units);
+
+      if (words != NULL)
+        add (rows, words, bf_fold_bend (fold, i)->flange);
+    }
+  for (guint i = 0; i < rows->len; i++)
+    {
+      const Row *row = &g_array_index (rows, Row, i);
+
+      /* Translators: names of flanges, and what is done along their bends */
+      g_ptr_array_add (notes, g_strdup_printf (_ ("%s: %s"), row->names->str, row->words));
+    }
+  return notes;
+}
