@@ -14,7 +14,7 @@
 static void
 add (GArray *lines, BfPurpose purpose, BfVec2 a, BfVec2 b)
 {
-  BfBendMark line = { purpose, a, b };
+  BfBendMark line = { purpose, FALSE, a, b };
 
   g_array_append_val (lines, line);
 }
@@ -47,6 +47,7 @@ add_bar (const BfBarLine *bar, double unit, GArray *lines)
       if (!whole)
         add (lines, BF_PURPOSE_BAR, end, bf_vec2_along (end, along, i == 0 ? stub : -stub));
       add (lines, BF_PURPOSE_BAR, end, bf_vec2_along (end, bar->clamped, TICK_MM * unit));
+      g_array_index (lines, BfBendMark, lines->len - 1).tick = TRUE;
     }
 }
 

@@ -11,6 +11,7 @@
 typedef struct
 {
   BfPurpose purpose; /* BF_PURPOSE_SCORE or BF_PURPOSE_BAR */
+  gboolean tick;     /* a tick at a line's end, which has no gaps */
   BfVec2 a, b;       /* in the blank */
 } BfBendMark;
 

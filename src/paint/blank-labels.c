@@ -69,14 +69,17 @@ settle (Placer *placer, BfBlankLabel *label, gboolean placed)
   g_ptr_array_add (placer->labels, label);
 }
 
-/* Tries places along the line from its middle to its ends, offset to one side of it. */
+/* Tries places along the line from its middle to its ends, to one side of it. side: a unit vector
+ * and more, by what lies beside the line. */
 static gboolean
 find_beside (const Placer *placer, BfBlankLabel *label, const BfVec2 line[2], BfVec2 side)
 {
   static const double shares[] = { 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9 };
   BfVec2 step = bf_vec2_sub (line[1], line[0]);
-  double offset = label->plate.height / 2.0 + BESIDE_LINE_MM * placer->style->unit;
+  double offset = label->plate.height / 2.0 + BESIDE_LINE_MM * placer->style->unit +
+                  bf_vec2_length (side) - 1.0;
 
+  side = bf_vec2_unit (side);
   for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
     {
       BfVec2 on_line = bf_vec2_along (line[0], step, shares[i]);
@@ -116,7 +119,8 @@ place_bend_note (Placer *placer, const BfBendResult *bend)
   BfVec2 along = bf_vec2_unit (bf_vec2_sub (line[1], line[0]));
   BfVec2 outward = bf_vec2_sub (bend->zone[3], bend->zone[0]);
   BfVec2 normal = bf_vec2 (-along.y, along.x);
-  BfVec2 to_flange = bf_vec2_scale (normal, bf_vec2_dot (normal, outward) < 0.0 ? -1.0 : 1.0);
+  double beside = 1.0 + (isnan (bend->groove_mm) ? 0.0 : bend->groove_mm / 2.0);
+  BfVec2 to_flange = bf_vec2_scale (normal, bf_vec2_dot (normal, outward) < 0.0 ? -beside : beside);
   BfBlankLabel *label;
 
   if (placer->style->view != NULL && !bf_box_clip_line (placer->style->view, &line[0], &line[1]))

@@ -124,6 +124,8 @@ draw_bend_lines (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
       if (!(style->layers & (line->purpose == BF_PURPOSE_BAR ? BF_BLANK_BARS : BF_BLANK_BENDS)))
         continue;
       bf_pen_apply (bf_pen (line->purpose), cr, style->unit, style->dark);
+      if (line->tick)
+        cairo_set_dash (cr, NULL, 0, 0.0);
       cairo_move_to (cr, line->a.x, line->a.y);
       cairo_line_to (cr, line->b.x, line->b.y);
       cairo_stroke (cr);

@@ -181,6 +181,7 @@ draw_bars (cairo_t *cr)
 {
   double four_inches = BAR_IN * BF_MM_PER_INCH;
 
+  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, 1.0, FALSE);
   draw_bar (cr, BAR_MM, 10, BAR_MM_Y);
   draw_bar (cr, four_inches, 4, BAR_IN_Y);
   bf_text_show (cr, "100 mm", CAP, 0.0, bf_vec2 (four_inches + 2.0, BAR_MM_Y + CAP / 2.0));

@@ -19,7 +19,7 @@
 #define WORDS_OFF_JOIN_MM 5.5
 #define WORDS_OFF_EDGE_MM 0.5
 
-#define BEND_ROWS 3
+#define BEND_ROWS 6
 
 static void
 add_line (GArray *ink, BfVec2 a, BfVec2 b)

@@ -99,6 +99,32 @@ def test_layers(folder):
     assert len(types) == 3 and all(name in doc.linetypes for name in types)
 
 
+def test_scores(folder):
+    """A layer of its own, in dots: the groove's two edges, as wide apart as the report says."""
+    part = cases.tray(bend={'way': 'score', 'score': {'left': 0.6}})
+    doc, told = drawing(folder, part)
+    assert 'score' in {layer.dxf.name for layer in doc.layers}
+    assert doc.layers.get('score').dxf.linetype == 'SCORE'
+    lines = list(doc.modelspace().query('LINE[layer=="score"]'))
+    assert len(lines) == 8
+    for bend in told['bends']:
+        (ax, ay), _ = bend['line']
+        across = 1 if bend['flange'] in ('front', 'back') else 0
+        middle = (ax, ay)[across]
+        mine = [line for line in lines
+                if abs(line.dxf.start[across] - line.dxf.end[across]) < 1e-6
+                and abs(line.dxf.start[across] - middle) < 5]
+        assert len(mine) == 2
+        for line in mine:
+            cases.near(abs(line.dxf.start[across] - middle), bend['score']['groove'] / 2)
+    assert any('score' in text.dxf.text for text in doc.modelspace().query('TEXT'))
+
+
+def test_no_scores(folder):
+    doc, _ = drawing(folder, cases.TRAY)
+    assert not {'score', 'bar'} & {layer.dxf.name for layer in doc.layers}
+
+
 def test_holes_before_outline(folder):
     part = cases.tray(openings=[
         {'on': 'base', 'shape': 'round', 'at': [50, 60], 'diameter': 8},

@@ -52,6 +52,31 @@ def test_bend_lines_are_the_report_s(folder):
         assert row['from'] == ('bottom' if abs(ay - by) < 1e-9 else 'left')
 
 
+def test_bars(folder):
+    """R 1.5, t 1.5: the bar's front edge 1.5 past the base's tangent, 3 inside the drawn edge."""
+    told = report(folder, cases.TRAY)
+    x0, y0 = corner(told['blank']['rings'])
+    rows = {r['what']: r for r in table(folder, cases.TRAY) if r['do'] == 'strike-bar'}
+    assert set(rows) == {'front bar', 'right bar', 'back bar', 'left bar'}
+    for name, exact in [('front bar', 1.5 - y0), ('back bar', 118.5 - y0),
+                        ('left bar', 1.5 - x0), ('right bar', 198.5 - x0)]:
+        cases.near(float(rows[name]['distance']), exact, 0.25 + 1e-9)
+
+
+def test_slot_lengths(folder):
+    """What a disc of 125 mm leaves on the two faces, as the report has it."""
+    part = cases.tray(bend={'way': 'slots'})
+    told = report(folder, part)
+    rows = table(folder, part)
+    slots = [slot for bend in told['bends'] for slot in bend['slots']]
+    assert slots
+    for what, member in [('slot-near', 'near'), ('slot-far', 'far')]:
+        found = sorted(float(r['size']) for r in rows if r['do'] == what)
+        assert len(found) == len(slots)
+        for a, b in zip(found, sorted(slot[member] for slot in slots)):
+            cases.near(a, b)
+
+
 def test_inches(folder):
     told = report(folder, cases.TRAY)
     x0, y0 = corner(told['blank']['rings'])
