@@ -1,0 +1,61 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/bend-force.h"
+#include "fold/fold.h"
+
+/* "Show the sum": the textbook sums behind a bend's numbers, with the numbers filled in, and where
+ * each comes from. Millimetres, newtons, MPa and degrees throughout, whatever the part's units. */
+
+typedef enum
+{
+  BF_SUM_ALLOWANCE,
+  BF_SUM_SPRINGBACK,
+  BF_SUM_MOMENT,
+  BF_SUM_PUSH,
+  BF_SUM_BRAKE_FORCE,
+  BF_SUM_HAND_BRAKE,
+} BfSumKind;
+
+typedef struct
+{
+  BfSumKind kind;
+  char *words;   /* the sum, a line a step, its numbers in the locale's decimal sign */
+  double result; /* allowance mm, radius sprung back mm, N·m, N, N, share of the plate's rating */
+  const char *source; /* translated, static */
+} BfShownSum;
+
+/* What a sum is worked out from. */
+typedef struct
+{
+  double angle_rad, radius_mm, thickness_mm; /* of what bends: at a score its skin, no radius */
+  double k;
+  double width_mm; /* of metal along the bend, slots and openings taken off */
+  double lever_mm; /* NAN where nobody pushes */
+  double yield_mpa, tensile_mpa, elastic_gpa; /* NAN for a metal that is not known */
+} BfSumNumbers;
+
+BfSumNumbers bf_sum_numbers (const BfFold *fold, const BfBendResult *bend);
+
+/* One sum. die_mm: the opening of a V die, for BF_SUM_BRAKE_FORCE; plate: for BF_SUM_HAND_BRAKE;
+ * NULL and NAN for neither. FALSE, shown untouched, where a number that it takes is not known.
+ * shown: (out), clear with bf_shown_sum_clear(). */
+typedef struct
+{
+  double die_mm;
+  const BfBrakePlate *plate;
+} BfBrakeAsked;
+
+gboolean bf_sum_show (BfSumKind kind,
+                      const BfSumNumbers *numbers,
+                      const BfBrakeAsked *brake,
+                      BfShownSum *shown);
+void bf_shown_sum_clear (BfShownSum *shown);
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (BfShownSum, bf_shown_sum_clear)
+
+/* What a sum is called, for a heading: "Spring back". Static, translated. */
+const char *bf_sum_name (BfSumKind kind);
+
+/* How wide a V die is taken to be where nobody says: eight times the metal (common practice). */
+double bf_sum_die_mm (double thickness_mm);
