@@ -116,6 +116,14 @@ stand_face (BfReachTest *test, const BfSolid *slab)
     }
 }
 
+/* What is folded double at a corner stands in no bar's way: it is closed by hand. */
+static gboolean
+is_face (const BfFold *fold, const BfSolid *solid)
+{
+  return solid->kind == BF_SOLID_SLAB &&
+         solid->outline == bf_fold_face (fold, solid->face)->outline;
+}
+
 /* Puts every face where it stands by test->fractions. */
 static void
 stand (BfReachTest *test)
@@ -126,7 +134,7 @@ stand (BfReachTest *test)
     g_array_set_size (test->pieces[i], 0);
   bf_formed_build_each (test->fold->layout, test->fold->faces, test->fractions, &formed);
   for (guint i = 0; i < formed.solids->len; i++)
-    if (bf_formed_solid (&formed, i)->kind == BF_SOLID_SLAB)
+    if (is_face (test->fold, bf_formed_solid (&formed, i)))
       stand_face (test, bf_formed_solid (&formed, i));
 }
 

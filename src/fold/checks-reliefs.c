@@ -81,7 +81,7 @@ bf_checks_find_reliefs (BfFold *fold)
                         .place = bf_meeting_point (fold->layout, meeting, meeting->vertex) };
       g_autofree char *where = bf_meeting_where (fold->layout, meeting);
 
-      if (meeting->asked == NULL || meeting->asked->relief != BF_RELIEF_NONE)
+      if (meeting->folded || meeting->asked == NULL || meeting->asked->relief != BF_RELIEF_NONE)
         continue;
       bf_checks_add (fold, check, where,
                      g_strdup (_ ("This corner has no relief: the metal bulges or tears where the "

@@ -10,12 +10,12 @@
 #include "fold/checks-bends.h"
 #include "fold/checks-collide.h"
 #include "fold/checks-corners.h"
+#include "fold/checks-joins.h"
 #include "fold/checks-openings.h"
 #include "fold/checks-part.h"
 #include "fold/checks-reach.h"
 #include "fold/checks-reliefs.h"
 #include "fold/checks-score.h"
-#include "fold/checks-unbuilt.h"
 #include "fold/fix-find.h"
 #include "fold/side.h"
 
@@ -296,7 +296,7 @@ bf_checks_find (BfFold *fold)
   bf_checks_find_scores (fold);
   bf_checks_find_openings (fold);
   bf_checks_find_part (fold);
-  bf_checks_find_unbuilt (fold);
+  bf_checks_find_joins (fold);
   bf_fixes_find (fold);
   sort_checks (fold);
 }

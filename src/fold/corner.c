@@ -6,6 +6,7 @@
 #include "core/tolerance.h"
 #include "fold/corner-sides.h"
 #include "fold/end-relief.h"
+#include "fold/folded-corner.h"
 #include "fold/plan-reach.h"
 #include "fold/side.h"
 #include "fold/tabs.h"
@@ -129,6 +130,7 @@ fill_meeting (const BfLayout *layout, BfMeeting *meeting)
   BfFlap *b = bf_meeting_flap (layout, meeting, BF_SIDE_START);
   double exterior =
       atan2 (bf_vec2_cross (a->edge_e, b->edge_e), bf_vec2_dot (a->edge_e, b->edge_e));
+  BfFoldedPlan plan;
 
   if (meeting->face >= 0) /* u and w run the other way round */
     exterior = -exterior;
@@ -140,6 +142,9 @@ fill_meeting (const BfLayout *layout, BfMeeting *meeting)
   meeting->vertex = b->edge_start;
   meeting->before_in = bf_vec2_scale (a->edge_e, -1.0);
   meeting->after_in = b->edge_e;
+  meeting->folded = meeting->join == BF_JOIN_FOLDED && bf_corner_is_convex (meeting) &&
+                    bf_meeting_turns_alike (layout, meeting) &&
+                    bf_folded_corner_plan (layout, meeting, &plan).trouble == BF_FOLDED_FITS;
   fill_crossings (layout, meeting);
   fill_outer_vertex (layout, meeting);
 }
@@ -217,11 +222,13 @@ bf_corner_trim (BfLayout *layout, const BfMeeting *meeting)
 {
   gboolean by_planes = bf_corner_is_convex (meeting) && bf_meeting_turns_alike (layout, meeting);
 
+  if (meeting->folded)
+    bf_folded_corner_trim (layout, meeting);
   for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
     {
-      if (by_planes)
+      if (by_planes && !meeting->folded)
         bf_corner_close (layout, meeting, name);
-      else
+      else if (!by_planes)
         bf_corner_trim_at_bisector (layout, meeting, name);
       keep_from_tangent_crossing (bf_meeting_flap (layout, meeting, name), meeting, name);
     }

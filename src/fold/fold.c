@@ -42,6 +42,22 @@ find_faces (BfFold *fold)
 
 /* ---- the blank ---------------------------------------------------------------------------- */
 
+/* All the metal between the two walls. */
+static void
+add_folded_corner (const BfFoldedCorner *corner, GPtrArray *pieces)
+{
+  BfRing *ring = bf_ring_new ();
+  const BfVec2 *along = corner->creases[0].line, *end = corner->creases[2].line;
+  BfVec2 foot = bf_vec2_add (along[1], bf_vec2_sub (end[1], corner->tip));
+
+  bf_ring_add (ring, foot, 0.0);
+  bf_ring_add (ring, end[1], 0.0);
+  bf_ring_add (ring, corner->tip, 0.0);
+  bf_ring_add (ring, along[1], 0.0);
+  bf_ring_make_counter_clockwise (ring);
+  g_ptr_array_add (pieces, ring);
+}
+
 /* The blank where it wants metal twice: whatever its pieces cover, each mended by itself. */
 static GPtrArray *
 unite_pieces (const BfFold *fold)
@@ -54,6 +70,8 @@ unite_pieces (const BfFold *fold)
   for (guint i = 0; i < fold->bends->len; i++)
     if (fold->layout->flaps[i].placed)
       g_ptr_array_add (pieces, bf_outline_zone_ring (bf_fold_bend (fold, i)));
+  for (guint i = 0; i < fold->folded->len; i++)
+    add_folded_corner (bf_fold_folded_corner (fold, i), pieces);
   return bf_overlay_unite (pieces);
 }
 
@@ -78,6 +96,20 @@ blank_outlines (BfFold *fold)
 }
 
 static double
+folded_area (const BfFoldedCorner *corner)
+{
+  double area = corner->rest_mm2 + bf_ring_area (corner->ears[0]) + bf_ring_area (corner->ears[1]);
+
+  for (guint i = 0; i < G_N_ELEMENTS (corner->creases); i++)
+    {
+      const BfVec2 *zone = corner->creases[i].zone;
+
+      area += bf_vec2_distance (zone[0], zone[1]) * bf_vec2_distance (zone[1], zone[2]);
+    }
+  return area;
+}
+
+static double
 area_before_cuts (const BfFold *fold)
 {
   double area = 0.0;
@@ -91,6 +123,8 @@ area_before_cuts (const BfFold *fold)
       if (fold->layout->flaps[i].placed)
         area += bend->allowance_mm * bf_vec2_distance (bend->line[0], bend->line[1]);
     }
+  for (guint i = 0; i < fold->folded->len; i++)
+    area += folded_area (bf_fold_folded_corner (fold, i));
   return area;
 }
 
@@ -209,6 +243,7 @@ bf_fold_shape (BfPart *part)
 
   fold->layout = bf_layout_new (fold->part);
   bf_layout_unfold (fold->layout);
+  fold->folded = g_array_ref (fold->layout->folded);
   find_faces (fold);
   bf_bends_find (fold);
   bf_reliefs_find (fold->layout, fold->reliefs);
@@ -248,6 +283,7 @@ bf_fold_unref (BfFold *fold)
   g_clear_pointer (&fold->blank.rings, g_ptr_array_unref);
   g_array_unref (fold->checks);
   g_array_unref (fold->seams);
+  g_array_unref (fold->folded);
   g_clear_pointer (&fold->order, g_array_unref);
   g_array_unref (fold->openings);
   g_array_unref (fold->reliefs);

@@ -98,6 +98,27 @@ typedef struct
   BfRing *ring;           /* in the blank, counter-clockwise */
 } BfOpeningResult;
 
+/* A line that a corner is folded on, which belongs to no flange. */
+typedef struct
+{
+  BfVec2 line[2]; /* from the corner's foot outward */
+  BfVec2 zone[4]; /* as a bend's */
+  double angle_rad;
+  BfTurn turn;
+} BfCrease;
+
+/* A corner that is not cut but folded double: two triangles of metal on the inside of the long
+ * wall, which the end wall's metal goes round to. */
+typedef struct
+{
+  char *where;         /* "base:2" */
+  guint along, end;    /* faces of the long wall and of the end wall */
+  BfVec2 tip;          /* the corner of the blank */
+  BfCrease creases[3]; /* where the long wall ends, the bisector, where the end wall ends */
+  BfRing *ears[2];     /* the triangles at the long wall and at the end wall, in the blank */
+  double rest_mm2;     /* what is crushed at its foot and at the rim: no face's and no fold's */
+} BfFoldedCorner;
+
 /* Two flanges that meet at a corner. */
 typedef struct
 {
@@ -174,7 +195,8 @@ typedef struct
   GArray *bends;    /* BfBendResult, by id */
   GArray *reliefs;  /* BfRelief */
   GArray *openings; /* BfOpeningResult */
-  GArray *seams;    /* BfSeam */
+  GArray *folded;   /* BfFoldedCorner */
+  GArray *seams;    /* BfSeam: not of folded corners, where nothing is to be joined */
   GArray *order;    /* BfBendStep: the bends in the order to make them (fold/bend-order.h) */
   GArray *checks;   /* BfCheck: must fix first, then look at, then good to know */
   BfBlank blank;
@@ -220,6 +242,29 @@ bf_fold_opening (const BfFold *fold, guint i)
 {
   return &g_array_index (fold->openings, BfOpeningResult, i);
 }
+
+static inline const BfFoldedCorner *
+bf_fold_folded_corner (const BfFold *fold, guint i)
+{
+  return &g_array_index (fold->folded, BfFoldedCorner, i);
+}
+
+/* The lines of all folded corners, three each. */
+static inline guint
+bf_fold_n_creases (const BfFold *fold)
+{
+  return fold->folded == NULL ? 0 : 3 * fold->folded->len;
+}
+
+static inline const BfCrease *
+bf_fold_crease (const BfFold *fold, guint i)
+{
+  return &bf_fold_folded_corner (fold, i / 3)->creases[i % 3];
+}
+
+/* The same line for what draws and names bends: flange is the corner ("base:2"), and nothing is
+ * known of its force; slots is NULL. There is nothing to be freed. */
+BfBendResult bf_fold_crease_as_bend (const BfFold *fold, guint i);
 
 static inline const BfSeam *
 bf_fold_seam (const BfFold *fold, guint i)

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fold/formed.h"
 
+#include "fold/folded-form.h"
 #include "fold/outline.h"
 
 /* A bend that is all but flat is drawn turned by this much, so that it has a radius. */
@@ -104,6 +105,7 @@ bf_formed_build_each (const BfLayout *layout,
       solid = flap_slab (flap, faces, i + 1, &poses[i]);
       g_array_append_val (formed->solids, solid);
     }
+  bf_folded_corners_form (layout, poses, fractions, formed->solids);
 }
 
 void
@@ -239,4 +241,7 @@ bf_formed_measure (const BfLayout *layout, BfFormed *formed)
           formed->volume_mm3 += bf_ring_area (solid->outline) * layout->thickness_mm;
         }
     }
+  for (guint i = 0; i < layout->folded->len; i++)
+    formed->volume_mm3 +=
+        g_array_index (layout->folded, BfFoldedCorner, i).rest_mm2 * layout->thickness_mm;
 }

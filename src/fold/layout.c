@@ -3,6 +3,7 @@
 #include "fold/layout.h"
 
 #include "fold/corner.h"
+#include "fold/folded-corner.h"
 #include "fold/free-corners.h"
 #include "fold/layout-sides.h"
 #include "fold/score.h"
@@ -135,6 +136,8 @@ bf_layout_new (BfPart *part)
   layout->order = g_new0 (guint, layout->n_flaps + 1);
   layout->meetings = g_array_new (FALSE, TRUE, sizeof (BfMeeting));
   layout->free_corners = g_array_new (FALSE, TRUE, sizeof (BfFreeCorner));
+  layout->folded = g_array_new (FALSE, TRUE, sizeof (BfFoldedCorner));
+  g_array_set_clear_func (layout->folded, (GDestroyNotify)bf_folded_corner_clear);
   layout->base_edges = g_new0 (GPtrArray *, n_points + 1);
   for (guint i = 0; i < n_points; i++)
     layout->base_edges[i] = g_ptr_array_new ();
@@ -155,6 +158,7 @@ bf_layout_free (BfLayout *layout)
   g_free (layout->base_edges);
   g_array_unref (layout->meetings);
   g_array_unref (layout->free_corners);
+  g_array_unref (layout->folded);
   for (guint i = 0; i < layout->n_flaps; i++)
     {
       BfFlap *flap = &layout->flaps[i];
@@ -259,5 +263,6 @@ bf_layout_unfold (BfLayout *layout)
   unfold_base_level (layout);
   for (guint i = 0; i < layout->n_flaps; i++)
     unfold_children (layout, &layout->flaps[layout->order[i]]);
+  bf_folded_corners_find (layout, layout->folded);
   bf_free_corners_find (layout);
 }

@@ -84,6 +84,7 @@ typedef struct
   BfJoin join;
   double gap_mm;
   gboolean tabbed; /* joined by a tab, which is there: see fold/tabs.h */
+  gboolean folded; /* not cut, but folded double: see fold/folded-corner.h */
   double interior_rad;
   BfVec2 vertex, before_in, after_in; /* unit vectors along the edges, from it */
   BfVec2 outer_vertex;                /* the vertex counted outside, whatever the part's measure */
@@ -102,6 +103,7 @@ typedef struct _BfLayout
   GPtrArray **base_edges; /* for each base edge its flaps by start inset (BfFlap, not owned) */
   GArray *meetings;       /* BfMeeting */
   GArray *free_corners;   /* BfFreeCorner: what is to be rounded or chamfered */
+  GArray *folded;         /* BfFoldedCorner, in order of the meetings that are folded */
   gboolean base_crosses;  /* the base's own outline crosses itself */
   gboolean wanted_twice;  /* some metal of the blank is wanted by two pieces, */
   BfVec2 wanted_twice_at; /* here */

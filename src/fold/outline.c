@@ -67,16 +67,51 @@ emit_opened_corner (Walk *walk,
   emit (walk, at);
 }
 
+/* TRUE where the metal of a flap's side goes on into a folded corner: the blank's outline runs on
+ * from its tip. */
+static gboolean
+goes_on (const Walk *walk, const BfFlap *flap, BfSideName name)
+{
+  int meeting = flap->sides[name].meeting;
+
+  return walk->whole && meeting >= 0 && bf_layout_meeting (walk->layout, (guint)meeting)->folded;
+}
+
+/* The folded corner between two stretches of the base, or NULL. */
+static const BfFoldedCorner *
+folded_between (const Walk *walk, const BfStretch *before, const BfStretch *after)
+{
+  const BfFlap *flap = bf_stretch_outermost (before, BF_SIDE_END);
+  int face = index_of (walk, flap) + 1;
+
+  if (flap == NULL || bf_stretch_outermost (after, BF_SIDE_START) == NULL ||
+      !goes_on (walk, flap, BF_SIDE_END))
+    return NULL;
+  for (guint i = 0; i < walk->layout->folded->len; i++)
+    {
+      const BfFoldedCorner *corner = &g_array_index (walk->layout->folded, BfFoldedCorner, i);
+      int next = index_of (walk, bf_stretch_outermost (after, BF_SIDE_START)) + 1;
+
+      if (MIN (face, next) == (int)MIN (corner->along, corner->end) &&
+          MAX (face, next) == (int)MAX (corner->along, corner->end))
+        return corner;
+    }
+  return NULL;
+}
+
 /* Where the metal of one stretch of a face (NULL: the base) meets that of the next: finished, if
  * that is asked. */
 static void
 emit_corner (Walk *walk, const BfFlap *face, const BfStretch *before, const BfStretch *after)
 {
+  const BfFoldedCorner *folded = folded_between (walk, before, after);
   const BfFreeCorner *finish =
       bf_free_corner_at (walk->layout, index_of (walk, face), after->corner);
   BfVec2 corner;
 
-  if (end_is_opened (walk, before, BF_SIDE_END))
+  if (folded != NULL)
+    emit (walk, folded->tip);
+  else if (end_is_opened (walk, before, BF_SIDE_END))
     emit_opened_corner (walk, after, before, BF_SIDE_END);
   else if (end_is_opened (walk, after, BF_SIDE_START))
     emit_opened_corner (walk, before, after, BF_SIDE_START);
@@ -126,10 +161,12 @@ walk_stretch (Walk *walk, const BfStretch *stretch)
 
       if (has_step (flap, BF_SIDE_START))
         emit_step (walk, stretch, flap, BF_SIDE_START);
-      emit (walk, bf_stretch_point (stretch, start, tangent));
+      if (!goes_on (walk, flap, BF_SIDE_START))
+        emit (walk, bf_stretch_point (stretch, start, tangent));
       if (walk->whole)
         walk_flap (walk, flap);
-      emit (walk, bf_stretch_point (stretch, end, tangent));
+      if (!goes_on (walk, flap, BF_SIDE_END))
+        emit (walk, bf_stretch_point (stretch, end, tangent));
       if (has_step (flap, BF_SIDE_END))
         emit_step (walk, stretch, flap, BF_SIDE_END);
     }
@@ -152,6 +189,8 @@ emit_foot (Walk *walk, const BfFlap *flap, const GArray *stretches, BfSideName n
   const BfFlap *on_side = bf_stretch_outermost (side, name);
   BfVec2 zone[4], foot, inner, slit = bf_vec2_scale (flap->flat_n, -BF_OUTLINE_SLIT_MM);
 
+  if (goes_on (walk, flap, name))
+    return;
   bf_outline_zone (flap, zone);
   foot = zone[name == BF_SIDE_START ? 3 : 2];
   if (on_side == NULL || !on_side->sides[name].at_root)
@@ -177,10 +216,13 @@ walk_flat (Walk *walk, const BfFlap *flap, const GArray *stretches)
     {
       const BfStretch *stretch = &g_array_index (stretches, BfStretch, i);
 
-      emit_corner (walk, flap, before, stretch);
+      if (i > 0 || !goes_on (walk, flap, BF_SIDE_START))
+        emit_corner (walk, flap, before, stretch);
       walk_stretch (walk, stretch);
       before = stretch;
     }
+  if (goes_on (walk, flap, BF_SIDE_END))
+    return;
   root.from_u =
       bf_vec2_dot (bf_vec2_sub (bf_stretch_point (last, last->to_u, 0.0), root.origin), root.e);
   emit_corner (walk, flap, last, &root);

@@ -177,7 +177,7 @@ add_corner (const BfLayout *layout, const BfMeeting *meeting, GArray *reliefs)
   BfVec2 points[MUST_GO_MAX];
   guint n;
 
-  if (shape == BF_RELIEF_NONE)
+  if (shape == BF_RELIEF_NONE || meeting->folded)
     return;
   n = must_go (layout, meeting, points);
   relief.where = bf_meeting_where (layout, meeting);

@@ -75,7 +75,7 @@ bf_seams_find (const BfLayout *layout, GArray *seams)
       const BfFlap *before = &layout->flaps[meeting->before];
       const BfFlap *after = &layout->flaps[meeting->after];
 
-      while (before != NULL && after != NULL && before->placed && after->placed)
+      while (!meeting->folded && before != NULL && after != NULL && before->placed && after->placed)
         {
           add_seam (layout, before, after, seams);
           before = on_tip_at (before, BF_SIDE_END);

@@ -95,17 +95,24 @@ add_bar (const BfFold *fold, const BfBendResult *bend, GArray *lines)
 }
 
 static void
+add_bend (const BfVec2 ends[2], const char *name, GArray *lines)
+{
+  BfMarkLine line = { ends[0], ends[1], BF_MARK_BEND, name };
+
+  if (bf_vec2_distance (line.a, line.b) > BF_TOLERANCE_SIZE_MM)
+    g_array_append_val (lines, line);
+}
+
+static void
 add_bends (const BfFold *fold, GArray *lines)
 {
   for (guint i = 0; i < fold->bends->len; i++)
     {
-      const BfBendResult *bend = bf_fold_bend (fold, i);
-      BfMarkLine line = { bend->line[0], bend->line[1], BF_MARK_BEND, bend->flange };
-
-      if (bf_vec2_distance (line.a, line.b) > BF_TOLERANCE_SIZE_MM)
-        g_array_append_val (lines, line);
-      add_bar (fold, bend, lines);
+      add_bend (bf_fold_bend (fold, i)->line, bf_fold_bend (fold, i)->flange, lines);
+      add_bar (fold, bf_fold_bend (fold, i), lines);
     }
+  for (guint i = 0; i < bf_fold_n_creases (fold); i++)
+    add_bend (bf_fold_crease (fold, i)->line, bf_fold_folded_corner (fold, i / 3)->where, lines);
 }
 
 static void
@@ -194,6 +201,8 @@ count_lines (BfMarking *marking)
             count_point (marking, bf_marking_point (marking, bar.line[k]));
         }
     }
+  for (guint i = 0; i < 2 * bf_fold_n_creases (fold); i++)
+    count_point (marking, bf_marking_point (marking, bf_fold_crease (fold, i / 2)->line[i % 2]));
 }
 
 static void

@@ -77,6 +77,9 @@ bf_blank_label_field_scaled (const BfFold *fold,
     }
   for (guint i = 0; i < fold->bends->len; i++)
     add_bend (field, fold, i, unit);
+  for (guint i = 0; i < bf_fold_n_creases (fold); i++)
+    bf_label_field_add_line (field, bf_fold_crease (fold, i)->line[0],
+                             bf_fold_crease (fold, i)->line[1]);
   return field;
 }
 

@@ -112,8 +112,9 @@ full_words (const Placer *placer, const BfBendResult *bend)
   return g_strdup_printf (_ ("%s, %s"), fold, score);
 }
 
+/* in_full: where there is room, with what the angle opens to. */
 static void
-place_bend_note (Placer *placer, const BfBendResult *bend)
+place_bend_note (Placer *placer, const BfBendResult *bend, gboolean in_full)
 {
   BfVec2 line[2] = { bend->line[0], bend->line[1] };
   BfVec2 along = bf_vec2_unit (bf_vec2_sub (line[1], line[0]));
@@ -125,7 +126,8 @@ place_bend_note (Placer *placer, const BfBendResult *bend)
 
   if (placer->style->view != NULL && !bf_box_clip_line (placer->style->view, &line[0], &line[1]))
     return;
-  label = new_label (placer, full_words (placer, bend), along, FALSE);
+  label = new_label (placer, in_full ? full_words (placer, bend) : bf_blank_bend_words (bend),
+                     along, FALSE);
   if (find_beside (placer, label, line, bf_vec2_scale (to_flange, -1.0)) ||
       find_beside (placer, label, line, to_flange))
     {
@@ -386,7 +388,13 @@ bf_blank_labels (const BfFold *fold, const BfBlankStyle *style)
   keep_off_boxes (field, style->keep_off);
   if (style->layers & BF_BLANK_BEND_NOTES)
     for (guint i = 0; i < fold->bends->len; i++)
-      place_bend_note (&placer, bf_fold_bend (fold, i));
+      place_bend_note (&placer, bf_fold_bend (fold, i), TRUE);
+  for (guint i = 0; style->layers & BF_BLANK_BEND_NOTES && i < bf_fold_n_creases (fold); i++)
+    {
+      BfBendResult crease = bf_fold_crease_as_bend (fold, i);
+
+      place_bend_note (&placer, &crease, FALSE);
+    }
   if (style->layers & BF_BLANK_DRILL_NOTES)
     {
       place_relief_notes (&placer);

@@ -96,17 +96,23 @@ draw_slot_reaches (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 }
 
 static void
+draw_bend (const BfVec2 line[2], BfTurn turn, const BfBlankStyle *style, cairo_t *cr)
+{
+  BfPurpose purpose = turn == BF_TURN_UP ? BF_PURPOSE_BEND_UP : BF_PURPOSE_BEND_DOWN;
+
+  bf_pen_apply (bf_pen (purpose), cr, style->unit, style->dark);
+  cairo_move_to (cr, line[0].x, line[0].y);
+  cairo_line_to (cr, line[1].x, line[1].y);
+  cairo_stroke (cr);
+}
+
+static void
 draw_bends (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 {
   for (guint i = 0; i < fold->bends->len; i++)
-    {
-      const BfBendResult *bend = bf_fold_bend (fold, i);
-      BfPurpose purpose = bend->turn == BF_TURN_UP ? BF_PURPOSE_BEND_UP : BF_PURPOSE_BEND_DOWN;
-      bf_pen_apply (bf_pen (purpose), cr, style->unit, style->dark);
-      cairo_move_to (cr, bend->line[0].x, bend->line[0].y);
-      cairo_line_to (cr, bend->line[1].x, bend->line[1].y);
-      cairo_stroke (cr);
-    }
+    draw_bend (bf_fold_bend (fold, i)->line, bf_fold_bend (fold, i)->turn, style, cr);
+  for (guint i = 0; i < bf_fold_n_creases (fold); i++)
+    draw_bend (bf_fold_crease (fold, i)->line, bf_fold_crease (fold, i)->turn, style, cr);
 }
 
 /* Scores with the bends, and the bars' edges where they are asked for. */

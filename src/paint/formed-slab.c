@@ -292,7 +292,7 @@ bf_formed_build_slab (BfFormedBuild *build, const BfSolid *slab)
     {
       const BfFormedHole *hole = &g_array_index (build->holes, BfFormedHole, i);
 
-      if (hole->face == slab->face)
+      if (hole->face == slab->face && whole == bf_fold_face (build->fold, slab->face)->outline)
         g_ptr_array_add (rings, (BfRing *)hole->ring);
     }
   build_piece (build, slab, rings);

@@ -68,6 +68,9 @@ has_bend (const BfFold *fold, BfTurn turn)
   for (guint i = 0; i < fold->bends->len; i++)
     if (bf_fold_bend (fold, i)->turn == turn)
       return TRUE;
+  for (guint i = 0; i < bf_fold_n_creases (fold); i++)
+    if (bf_fold_crease (fold, i)->turn == turn)
+      return TRUE;
   return FALSE;
 }
 

@@ -51,6 +51,8 @@ collect_ink (const BfFold *fold)
     add_ring (ink, bf_blank_ring (&fold->blank, i));
   for (guint i = 0; i < fold->bends->len; i++)
     add_line (ink, bf_fold_bend (fold, i)->line[0], bf_fold_bend (fold, i)->line[1]);
+  for (guint i = 0; i < bf_fold_n_creases (fold); i++)
+    add_line (ink, bf_fold_crease (fold, i)->line[0], bf_fold_crease (fold, i)->line[1]);
   for (guint i = 0; i < fold->reliefs->len; i++)
     if (bf_fold_relief (fold, i)->drill != NULL)
       add_ring (ink, bf_fold_relief (fold, i)->ring);

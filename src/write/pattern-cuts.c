@@ -134,6 +134,13 @@ add_notches (BfPatternCuts *cuts)
   for (guint i = 0; i < cuts->fold->bends->len; i++)
     for (int end = 0; end < 2; end++)
       add_notch (cuts, rings, bf_fold_bend (cuts->fold, i), end);
+  for (guint i = 0; i < bf_fold_n_creases (cuts->fold); i++)
+    for (int end = 0; end < 2; end++)
+      {
+        BfBendResult crease = bf_fold_crease_as_bend (cuts->fold, i);
+
+        add_notch (cuts, rings, &crease, end);
+      }
 }
 
 BfPatternCuts *

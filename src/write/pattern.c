@@ -65,22 +65,29 @@ add_words (BfPattern *pattern)
 }
 
 static void
+add_bend (BfPattern *pattern, const BfBendResult *bend, BfPurpose purpose)
+{
+  g_autofree char *words = bf_blank_bend_words (bend);
+  BfPatternItem *item = add_item (pattern, purpose, BF_PATTERN_LINE);
+
+  item->at = bend->line[0];
+  item->to = bend->line[1];
+  /* Translators: a flange's name and how it is bent, "front: fold up 90°". */
+  item->words = g_strdup_printf (_ ("%s: %s"), bend->flange, words);
+}
+
+static void
 add_bends (BfPattern *pattern, BfTurn turn, BfPurpose purpose)
 {
   for (guint i = 0; i < pattern->fold->bends->len; i++)
+    if (bf_fold_bend (pattern->fold, i)->turn == turn)
+      add_bend (pattern, bf_fold_bend (pattern->fold, i), purpose);
+  for (guint i = 0; i < bf_fold_n_creases (pattern->fold); i++)
     {
-      const BfBendResult *bend = bf_fold_bend (pattern->fold, i);
-      g_autofree char *words = NULL;
-      BfPatternItem *item;
+      BfBendResult crease = bf_fold_crease_as_bend (pattern->fold, i);
 
-      if (bend->turn != turn)
-        continue;
-      words = bf_blank_bend_words (bend);
-      item = add_item (pattern, purpose, BF_PATTERN_LINE);
-      item->at = bend->line[0];
-      item->to = bend->line[1];
-      /* Translators: a flange's name and how it is bent, "front: fold up 90°". */
-      item->words = g_strdup_printf (_ ("%s: %s"), bend->flange, words);
+      if (crease.turn == turn)
+        add_bend (pattern, &crease, purpose);
     }
 }
 

@@ -203,7 +203,7 @@ along_grain_from_below (void)
   return part;
 }
 
-/* ---- kept but not folded -------------------------------------------------------------------- */
+/* ---- joins that cannot be made -------------------------------------------------------------- */
 
 static BfPart *
 tabbed (void)
@@ -220,6 +220,7 @@ folded_corner (void)
   BfPart *part = make_tray (200.0, 120.0, 40.0, 90.0);
 
   add_corner (part, "base", 1)->join = BF_JOIN_FOLDED;
+  ((BfFlange *)g_ptr_array_index (part->flanges, 1))->length_mm = 35.0;
   return part;
 }
 
@@ -255,8 +256,8 @@ static const Fault faults[] = {
   { "/checks/bend-along-grain/below", along_grain_from_below, "bend-along-grain", "front",
     BF_SEVERITY_LOOK_AT, 15.0, 30.0 },
   { "/checks/tab-not-made", tabbed, "tab-not-made", "base:1", BF_SEVERITY_LOOK_AT, NAN, NAN },
-  { "/checks/not-folded-yet/folded", folded_corner, "not-folded-yet", "base:1", BF_SEVERITY_LOOK_AT,
-    NAN, NAN },
+  { "/checks/fold-not-made", folded_corner, "fold-not-made", "base:1", BF_SEVERITY_LOOK_AT, 35.0,
+    40.0 },
 };
 
 static void

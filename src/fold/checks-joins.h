@@ -1,0 +1,9 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/fold.h"
+
+/* Joins that a corner asks for and cannot have (tab-not-made, fold-not-made): it is left open, and
+ * what it would take is said. */
+void bf_checks_find_joins (BfFold *fold);

@@ -1,0 +1,200 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+
+/* Corners that are folded double instead of cut. */
+
+#include "core/edit.h"
+#include "core/tolerance.h"
+#include "look-up.h"
+#include "make-part.h"
+#include "slab-overlap.h"
+
+#define DEEPEST_MM 1e-3
+
+static BfPart *
+make_folded (double width_mm, double depth_mm, double wall_mm)
+{
+  BfPart *part = make_tray (width_mm, depth_mm, wall_mm, 90.0);
+
+  part->joining = BF_JOINING_FOLDED;
+  return part;
+}
+
+/* A tray of 200 × 120 × 40 in 1.5, R 1.5, K 0.42: deduction 2·3 − π/2·(1.5 + 0.63) = 2.654 mm, so
+ * that its blank is a plain rectangle of (200 + 80 − 2·2.654) × (120 + 80 − 2·2.654). */
+static void
+test_by_hand (void)
+{
+  g_autoptr (BfPart) part = make_folded (200.0, 120.0, 40.0);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  double deduction = 6.0 - G_PI_2 * 2.13;
+  double width = 280.0 - 2.0 * deduction, depth = 200.0 - 2.0 * deduction;
+
+  for (guint i = 0; i < fold->checks->len; i++)
+    g_test_message ("%s %s", bf_fold_check (fold, i)->code, bf_fold_check (fold, i)->message);
+  g_assert_cmpuint (count_to_heed (fold), ==, 0);
+  g_assert_cmpuint (fold->folded->len, ==, 4);
+  g_assert_cmpuint (fold->reliefs->len, ==, 0);
+  g_assert_cmpuint (fold->seams->len, ==, 0);
+  g_assert_cmpuint (fold->bends->len, ==, 4);
+  g_assert_null (find_check (fold, "will-leak", NULL));
+  g_assert_cmpuint (fold->blank.rings->len, ==, 1);
+  g_assert_cmpuint (bf_ring_size (bf_blank_ring (&fold->blank, 0)), ==, 4);
+  g_assert_cmpfloat_with_epsilon (fold->blank.area_mm2, width * depth, 1e-6);
+  g_assert_cmpfloat_with_epsilon (fold->blank.area_before_cuts_mm2, width * depth, 1e-6);
+  g_assert_cmpfloat_with_epsilon (fold->formed.max.x - fold->formed.min.x, 200.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (fold->formed.max.y - fold->formed.min.y, 120.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (fold->formed.max.z - fold->formed.min.z, 40.0, 1e-9);
+}
+
+/* ---- it closes ----------------------------------------------------------------------------- */
+
+/* Where a sector's marking side has got to at its tip, x along it. */
+static BfVec3
+sector_tip (const BfSolid *s, double t, double x)
+{
+  double r = s->turn == BF_TURN_UP ? s->radius_mm : s->radius_mm + t;
+  double sign = s->turn == BF_TURN_UP ? 1.0 : -1.0;
+
+  return bf_frame_point (&s->frame, x, r * sin (s->angle_rad),
+                         sign * r * (1.0 - cos (s->angle_rad)));
+}
+
+static BfVec3
+slab_point (const BfSolid *s, BfVec2 p)
+{
+  BfVec2 d = bf_vec2_sub (p, s->flat_origin);
+
+  return bf_frame_point (&s->frame, bf_vec2_dot (d, s->flat_ex), bf_vec2_dot (d, s->flat_ey), 0.0);
+}
+
+static const BfSolid *
+find_solid (const BfFormed *formed, const BfRing *outline, const BfVec2 *zone)
+{
+  for (guint i = 0; i < formed->solids->len; i++)
+    {
+      const BfSolid *solid = bf_formed_solid (formed, i);
+
+      if (zone == NULL ? solid->outline == outline
+                       : memcmp (solid->zone, zone, sizeof solid->zone) == 0)
+        return solid;
+    }
+  g_assert_not_reached ();
+}
+
+/* How far the bisector's fold misses the end wall's triangle. */
+static double
+miss_mm (const BfFold *fold, const BfFoldedCorner *corner, const BfFormed *formed)
+{
+  const BfSolid *fold_on = find_solid (formed, NULL, corner->creases[1].zone);
+  const BfSolid *ear = find_solid (formed, corner->ears[1], NULL);
+  double t = fold->part->metal.thickness_mm, worst = 0.0;
+
+  for (guint i = 0; i < 2; i++)
+    {
+      BfVec3 at = sector_tip (fold_on, t, i == 0 ? 0.0 : fold_on->width_mm);
+      BfVec3 wanted = slab_point (ear, corner->creases[1].zone[2 + i]);
+
+      worst = MAX (worst, bf_vec3_length (bf_vec3_sub (at, wanted)));
+    }
+  return worst;
+}
+
+/* Any metal, bends of two radii, sizes inside and outside, up and down: the folds meet, nothing
+ * collides, and with the neutral line in the middle the volume is the blank's. */
+static BfPart *
+make_any (guint seed)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed (seed);
+  BfPart *part = make_rectangle (g_rand_double_range (rand, 120.0, 300.0),
+                                 g_rand_double_range (rand, 120.0, 300.0));
+  double height = g_rand_double_range (rand, 20.0, 50.0);
+  BfTurn turn = g_rand_boolean (rand) ? BF_TURN_UP : BF_TURN_DOWN;
+
+  part->joining = BF_JOINING_FOLDED;
+  part->metal.thickness_mm = g_rand_double_range (rand, 0.5, 1.5);
+  part->bend.inside_radius_mm = part->metal.thickness_mm * g_rand_double_range (rand, 0.0, 3.0);
+  part->bend.allowance.k = g_rand_double_range (rand, 0.3, 0.5);
+  part->measure = g_rand_boolean (rand) ? BF_MEASURE_INSIDE : BF_MEASURE_OUTSIDE;
+  for (guint i = 0; i < 4; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("f%u", i);
+      BfFlange *wall = add_flange (part, id, i, height, 90.0);
+
+      wall->turn = turn;
+      if (g_rand_int_range (rand, 0, 3) == 0)
+        wall->bend.inside_radius_mm =
+            part->metal.thickness_mm * g_rand_double_range (rand, 0.0, 3.0);
+    }
+  return part;
+}
+
+static void
+test_closes (void)
+{
+  guint n = 0;
+
+  for (guint seed = 0; seed < 60; seed++)
+    {
+      g_autoptr (BfPart) part = make_any (seed);
+      g_autoptr (BfFold) fold = NULL;
+      guint a = 0, b = 0;
+      double overlap;
+
+      fold = bf_fold (part);
+      n += fold->folded->len;
+      for (guint i = 0; i < fold->folded->len; i++)
+        {
+          const BfFoldedCorner *corner = bf_fold_folded_corner (fold, i);
+
+          g_test_message ("seed %u corner %s rest %g", seed, corner->where, corner->rest_mm2);
+          g_assert_cmpfloat (miss_mm (fold, corner, &fold->formed), <, 1e-9);
+          g_assert_cmpfloat (corner->rest_mm2, >, 0.0);
+        }
+      overlap = slab_worst_overlap (fold, &a, &b);
+      g_test_message ("seed %u: %u and %u overlap %g", seed, a, b, overlap);
+      g_assert_cmpfloat (overlap, <=, DEEPEST_MM);
+      g_assert_cmpuint (bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX), ==, 0);
+    }
+  g_assert_cmpuint (n, >, 150);
+}
+
+/* ---- on the way ---------------------------------------------------------------------------- */
+
+/* At no place of the thumb is anything torn apart by more than a few thicknesses, and from one
+ * place to the next nothing moves by more than its share. */
+static void
+test_on_the_way (void)
+{
+  g_autoptr (BfPart) part = make_folded (200.0, 120.0, 40.0);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  const BfFoldedCorner *corner = bf_fold_folded_corner (fold, 1);
+  BfVec3 last = { 0, 0, 0 };
+  double worst = 0.0, fastest = 0.0;
+
+  for (guint i = 0; i <= 200; i++)
+    {
+      g_auto (BfFormed) formed = { 0 };
+      BfVec3 at;
+
+      bf_fold_formed_at (fold, i / 200.0, &formed);
+      worst = MAX (worst, miss_mm (fold, corner, &formed));
+      at = slab_point (find_solid (&formed, corner->ears[1], NULL), corner->creases[1].zone[2]);
+      if (i > 0)
+        fastest = MAX (fastest, bf_vec3_length (bf_vec3_sub (at, last)));
+      last = at;
+    }
+  g_test_message ("misses %g, moves %g a step", worst, fastest);
+  g_assert_cmpfloat (worst, <, 4.0 * 1.5);
+  g_assert_cmpfloat (fastest, <, 4.0);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/folded-corner/by-hand", test_by_hand);
+  g_test_add_func ("/folded-corner/closes", test_closes);
+  g_test_add_func ("/folded-corner/on-the-way", test_on_the_way);
+  return g_test_run ();
+}
