@@ -56,6 +56,16 @@ double bf_hem_depth_mm (const BfPart *part);
 BfPart *bf_edit_flange_insets (const BfPart *part, const char *id, double start_mm, double end_mm)
     G_GNUC_WARN_UNUSED_RESULT;
 
+/* How one flange is bent (core/edit-bend.c): its own slots planned, those of other flanges staying
+ * as they are; its own skin left under a score; its own lever. */
+BfPart *bf_edit_flange_plan_slots (const BfPart *part, const char *id) G_GNUC_WARN_UNUSED_RESULT;
+BfPart *bf_edit_flange_score_left (const BfPart *part,
+                                   const char *id,
+                                   double left_mm) G_GNUC_WARN_UNUSED_RESULT;
+BfPart *bf_edit_flange_lever (const BfPart *part,
+                              const char *id,
+                              double lever_mm) G_GNUC_WARN_UNUSED_RESULT;
+
 /* The flange's own inside radius; NAN: the part's again. */
 BfPart *bf_edit_flange_radius (const BfPart *part,
                                const char *id,

@@ -14,6 +14,9 @@
 /* Bends that run nearer to the grain than this are looked at. */
 #define GRAIN_LEAST_DEG 30.0
 
+/* Boards are named in such steps. */
+#define BOARD_STEP_MM 10.0
+
 #define NEWTONS_PER_KG 9.80665
 #define KG_PER_LB 0.45359237 /* exact: international yard and pound, 1959 */
 
@@ -49,15 +52,21 @@ is_bent_by_hand (const BfBendResult *bend)
 
 /* ---- the push ----------------------------------------------------------------------------- */
 
-/* What would bring the push down to what is aimed at: the lever for it. */
+double
+bf_bend_board_mm (const BfBendResult *bend)
+{
+  double lever = bend->lever_mm * bend->force_n / (BF_FORCE_AIM * bend->limit_n);
+
+  return ceil (lever / BOARD_STEP_MM) * BOARD_STEP_MM;
+}
+
 static char *
 force_message (const BfFold *fold, const BfBendResult *bend, gboolean must)
 {
-  double lever = bend->lever_mm * bend->force_n / (BF_FORCE_AIM * bend->limit_n);
   g_autofree char *push = push_text (fold, bend->force_n);
   g_autofree char *most = push_text (fold, bend->limit_n);
   g_autofree char *at = bf_checks_length (fold, bend->lever_mm);
-  g_autofree char *board = bf_checks_length (fold, ceil (lever / 10.0) * 10.0);
+  g_autofree char *board = bf_checks_length (fold, bf_bend_board_mm (bend));
 
   if (must)
     return g_strdup_printf (

@@ -9,6 +9,7 @@
 #include "core/drills.h"
 #include "core/materials.h"
 #include "core/tolerance.h"
+#include "fold/checks-bends.h"
 #include "fold/fix-opening.h"
 #include "fold/layout.h"
 #include "fold/side.h"
@@ -16,6 +17,9 @@
 
 /* Halvings that find where two sides cross: 1e5 mm down to 1e-10. */
 #define N_HALVINGS 50
+
+/* A board that one person can handle (common practice). */
+#define LONGEST_BOARD_MM 1000.0
 
 /* The fix for a check; BF_FIX_NONE where there is none. */
 typedef BfFix (*FixMaker) (const BfFold *fold, const BfCheck *check);
@@ -216,6 +220,48 @@ fix_no_relief (const BfFold *fold, const BfCheck *check)
   return corner_fix (fold, BF_FIX_RELIEF_ROUND, check);
 }
 
+/* ---- bends -------------------------------------------------------------------------------- */
+
+/* What a person asked for can be changed; what was added to it, a tab, cannot. */
+static BfFix
+bend_fix (const BfFold *fold, BfFixKind kind, const BfCheck *check, double value)
+{
+  const BfFlange *flange = bf_part_find_flange (fold->asked, check->where);
+
+  if (flange == NULL || isnan (value))
+    return no_fix;
+  return (BfFix){ .kind = kind,
+                  .id = bf_part_find_flange (fold->part, check->where)->id,
+                  .value = { value } };
+}
+
+/* Slots as the person gave them, that would not do. With snips no plan can. */
+static BfFix
+fix_slots (const BfFold *fold, const BfCheck *check)
+{
+  const BfBend *bend = &flap_of (fold->layout, check->where)->bend;
+
+  if (isnan (check->found) || (isnan (bend->slot_mm) && isnan (bend->bridge_mm)))
+    return no_fix;
+  return bend_fix (fold, BF_FIX_PLAN_SLOTS, check, 0.0);
+}
+
+/* The board that the message speaks of, where one can be held. */
+static BfFix
+fix_push (const BfFold *fold, const BfCheck *check)
+{
+  guint i = (guint)bf_layout_find_flap (fold->layout, check->where);
+  double lever = bf_bend_board_mm (bf_fold_bend (fold, i));
+
+  return bend_fix (fold, BF_FIX_LEVER, check, lever > LONGEST_BOARD_MM ? NAN : lever);
+}
+
+static BfFix
+fix_shallow (const BfFold *fold, const BfCheck *check)
+{
+  return bend_fix (fold, BF_FIX_SCORE_LEFT, check, check->needed);
+}
+
 /* ---- every check -------------------------------------------------------------------------- */
 
 static const struct
@@ -226,6 +272,8 @@ static const struct
   { "flange-off-edge", fix_off_edge },      { "flange-too-short", fix_short },
   { "flange-too-narrow", fix_narrow },      { "radius-too-tight", fix_tight },
   { "relief-too-small", fix_small_relief }, { "relief-missing", fix_no_relief },
+  { "bridge-too-small", fix_slots },        { "slot-not-cuttable", fix_slots },
+  { "force-too-high", fix_push },           { "score-too-shallow", fix_shallow },
 };
 
 static void

@@ -83,6 +83,15 @@ bf_fix_words (const BfFix *fix, BfUnits units)
     case BF_FIX_OPENING_SIZE:
       /* Translators: a button; an opening's diameter or width with its unit */
       return g_strdup_printf (_ ("Make the opening %s wide"), value);
+    case BF_FIX_PLAN_SLOTS:
+      /* Translators: a button; a flange's name */
+      return g_strdup_printf (_ ("Plan the slots of %s"), fix->id);
+    case BF_FIX_SCORE_LEFT:
+      /* Translators: a button; a length with its unit, and a flange's name */
+      return g_strdup_printf (_ ("Leave %s at the score of %s"), value, fix->id);
+    case BF_FIX_LEVER:
+      /* Translators: a button; a flange's name, and a length with its unit */
+      return g_strdup_printf (_ ("Bend %s with a board of %s"), fix->id, value);
     case BF_FIX_NONE:
     default:
       return NULL;
@@ -94,7 +103,8 @@ bf_fix_words (const BfFix *fix, BfUnits units)
 static gboolean
 is_of_flange (BfFixKind kind)
 {
-  return kind == BF_FIX_FLANGE_LENGTH || kind == BF_FIX_INSETS || kind == BF_FIX_RADIUS;
+  return kind == BF_FIX_FLANGE_LENGTH || kind == BF_FIX_INSETS || kind == BF_FIX_RADIUS ||
+         kind == BF_FIX_PLAN_SLOTS || kind == BF_FIX_SCORE_LEFT || kind == BF_FIX_LEVER;
 }
 
 static gboolean
@@ -132,6 +142,8 @@ value_is_sound (const BfFix *fix)
     case BF_FIX_FLANGE_LENGTH:
     case BF_FIX_RELIEF_SIZE:
     case BF_FIX_OPENING_SIZE:
+    case BF_FIX_SCORE_LEFT:
+    case BF_FIX_LEVER:
       return is_between (fix->value[0], BF_TOLERANCE_SIZE_MM);
     case BF_FIX_RADIUS:
       return is_between (fix->value[0], 0.0);
@@ -141,6 +153,7 @@ value_is_sound (const BfFix *fix)
              is_between (fix->value[1], -BF_LENGTH_MAX_MM);
     case BF_FIX_RELIEF_ROUND:
     case BF_FIX_JOIN_OPEN:
+    case BF_FIX_PLAN_SLOTS:
       return TRUE;
     case BF_FIX_NONE:
     default:
@@ -179,6 +192,12 @@ apply (const BfPart *part, const BfFix *fix)
       return bf_edit_opening_at (part, fix->at, bf_vec2 (fix->value[0], fix->value[1]));
     case BF_FIX_OPENING_SIZE:
       return bf_edit_opening_size (part, fix->at, fix->value[0]);
+    case BF_FIX_PLAN_SLOTS:
+      return bf_edit_flange_plan_slots (part, fix->id);
+    case BF_FIX_SCORE_LEFT:
+      return bf_edit_flange_score_left (part, fix->id, fix->value[0]);
+    case BF_FIX_LEVER:
+      return bf_edit_flange_lever (part, fix->id, fix->value[0]);
     case BF_FIX_NONE:
     default:
       g_return_val_if_reached (NULL);

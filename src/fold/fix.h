@@ -18,6 +18,9 @@ typedef enum
   BF_FIX_JOIN_OPEN,     /* id, at: the corner; left open */
   BF_FIX_OPENING_AT,    /* at: the opening's index; value: where it goes, as in the file */
   BF_FIX_OPENING_SIZE,  /* at: the opening's index; value[0] its diameter (or width) */
+  BF_FIX_PLAN_SLOTS,    /* id: the flange; its slots planned, not as given */
+  BF_FIX_SCORE_LEFT,    /* id: the flange; value[0] what its score leaves */
+  BF_FIX_LEVER,         /* id: the flange; value[0] how far from its bend it is pushed */
 } BfFixKind;
 
 typedef struct

@@ -74,6 +74,11 @@ static const Words sayings[] = {
   { { BF_FIX_JOIN_OPEN, "base", 2, { 0, 0 } }, BF_UNITS_MM, "Leave the corner open" },
   { { BF_FIX_OPENING_AT, NULL, 0, { 20, 30 } }, BF_UNITS_MM, "Move the opening" },
   { { BF_FIX_OPENING_SIZE, NULL, 0, { 5, 0 } }, BF_UNITS_MM, "Make the opening 5 mm wide" },
+  { { BF_FIX_PLAN_SLOTS, "front", 0, { 0, 0 } }, BF_UNITS_MM, "Plan the slots of front" },
+  { { BF_FIX_SCORE_LEFT, "front", 0, { 0.6, 0 } },
+    BF_UNITS_MM,
+    "Leave 0.6 mm at the score of front" },
+  { { BF_FIX_LEVER, "front", 0, { 710, 0 } }, BF_UNITS_MM, "Bend front with a board of 710 mm" },
   { { BF_FIX_NONE, NULL, 0, { 0, 0 } }, BF_UNITS_MM, NULL },
 };
 
@@ -184,6 +189,9 @@ test_refused (void)
     { { BF_FIX_RADIUS, "f0", 0, { -1, 0 } }, BF_FIX_ERROR_VALUE },
     { { BF_FIX_INSETS, "f0", 0, { 0, INFINITY } }, BF_FIX_ERROR_VALUE },
     { { BF_FIX_RELIEF_SIZE, "base", 0, { 0, 0 } }, BF_FIX_ERROR_VALUE },
+    { { BF_FIX_LEVER, "f0", 0, { 0, 0 } }, BF_FIX_ERROR_VALUE },
+    { { BF_FIX_SCORE_LEFT, "f0", 0, { NAN, 0 } }, BF_FIX_ERROR_VALUE },
+    { { BF_FIX_PLAN_SLOTS, "f9", 0, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
   };
   g_autoptr (BfPart) part = tray_with_hole ();
 
@@ -553,6 +561,93 @@ test_opening_moves (void)
   g_assert_cmpfloat_with_epsilon (fix.value[1], 9.0, 1e-9);
 }
 
+/* ---- bends --------------------------------------------------------------------------------- */
+
+/* A fault of one bend, the fix that is offered, and a way of making the part so that there is none.
+ */
+static const struct
+{
+  BfBendWay way;
+  double slot_mm, bridge_mm, score_mm, limit_n;
+  const char *code;
+  BfFixKind fix;
+} bend_faults[] = {
+  { BF_BEND_WAY_SLOTS, 50.0, 9.0, NAN, 2000.0, "bridge-too-small", BF_FIX_PLAN_SLOTS },
+  { BF_BEND_WAY_SLOTS, 50.0, 10.0, NAN, 2000.0, NULL, BF_FIX_NONE },
+  { BF_BEND_WAY_SLOTS, 150.0, 12.0, NAN, 2000.0, "slot-not-cuttable", BF_FIX_PLAN_SLOTS },
+  { BF_BEND_WAY_SLOTS, 10.0, 12.0, NAN, 2000.0, "slot-not-cuttable", BF_FIX_PLAN_SLOTS },
+  { BF_BEND_WAY_SLOTS, NAN, NAN, NAN, 40.0, "force-too-high", BF_FIX_LEVER },
+  { BF_BEND_WAY_SLOTS, NAN, NAN, NAN, 1.0, "force-too-high", BF_FIX_NONE }, /* too long a board */
+  { BF_BEND_WAY_BAR, NAN, NAN, NAN, 100.0, "force-too-high", BF_FIX_LEVER },
+  { BF_BEND_WAY_BRAKE, NAN, NAN, NAN, 1.0, NULL, BF_FIX_NONE },
+  { BF_BEND_WAY_SCORE, NAN, NAN, 1.5, NAN, "score-too-shallow", BF_FIX_SCORE_LEFT },
+  { BF_BEND_WAY_SCORE, NAN, NAN, 1.4, 2000.0, NULL, BF_FIX_NONE },
+};
+
+static BfPart *
+make_bend_fault (guint i)
+{
+  BfPart *part = make_rectangle (250.0, 80.0);
+
+  add_flange (part, "front", 0, 55.0, 90.0);
+  add_flange (part, "back", 2, 55.0, 90.0)->bend.way = BF_BEND_WAY_BRAKE;
+  part->bend.way = bend_faults[i].way;
+  part->bend.slot_mm = bend_faults[i].slot_mm;
+  part->bend.bridge_mm = bend_faults[i].bridge_mm;
+  part->bend.score_left_mm = bend_faults[i].score_mm;
+  part->bend.hand_limit_n = bend_faults[i].limit_n;
+  return part;
+}
+
+static gboolean
+is_of_bend (const BfCheck *check)
+{
+  static const char *const codes[] = { "bridge-too-small", "slot-not-cuttable", "force-too-high",
+                                       "score-too-shallow" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (codes); i++)
+    if (g_str_equal (codes[i], check->code))
+      return TRUE;
+  return FALSE;
+}
+
+static void
+test_bend_fixes (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (bend_faults); i++)
+    {
+      g_autoptr (BfPart) part = make_bend_fault (i);
+      g_autoptr (BfFold) fold = bf_fold (part);
+      const char *code = bend_faults[i].code;
+      const BfCheck *check = code == NULL ? NULL : find_check (fold, code, "front");
+
+      for (guint k = 0; code == NULL && k < fold->checks->len; k++)
+        g_assert_false (is_of_bend (bf_fold_check (fold, k)));
+      if (code == NULL)
+        continue;
+      g_assert_nonnull (check);
+      g_assert_cmpint (check->fix.kind, ==, bend_faults[i].fix);
+      if (check->fix.kind != BF_FIX_NONE)
+        assert_cures (i, fold, check);
+    }
+}
+
+/* Slots that the part gives stay with the flanges that were not asked about. */
+static void
+test_plan_slots (void)
+{
+  g_autoptr (BfPart) part = make_bend_fault (0);
+  g_autoptr (BfPart) planned = NULL;
+
+  flange (part, 1)->bend.bridge_mm = 20.0;
+  planned = applied (part, (BfFix){ BF_FIX_PLAN_SLOTS, "front", 0, { 0, 0 } });
+  g_assert_true (isnan (planned->bend.slot_mm) && isnan (planned->bend.bridge_mm));
+  g_assert_true (isnan (flange (planned, 0)->bend.slot_mm));
+  g_assert_true (isnan (flange (planned, 0)->bend.bridge_mm));
+  g_assert_cmpfloat_with_epsilon (flange (planned, 1)->bend.slot_mm, 50.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (flange (planned, 1)->bend.bridge_mm, 20.0, 1e-12);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -570,6 +665,8 @@ main (int argc, char **argv)
   g_test_add_func ("/fix/short-flat", test_short_flat);
   g_test_add_func ("/fix/next-drill", test_next_drill);
   g_test_add_func ("/fix/opening-moves", test_opening_moves);
+  g_test_add_func ("/fix/bend-fixes", test_bend_fixes);
+  g_test_add_func ("/fix/plan-slots", test_plan_slots);
   g_test_add_func ("/fix/shared-edge", test_shared_edge);
   return g_test_run ();
 }
