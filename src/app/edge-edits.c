@@ -4,14 +4,9 @@
 
 #include <glib/gi18n.h>
 
+#include "app/opening-edits.h"
 #include "app/surface-edges.h"
 #include "core/part-file.h"
-#include "core/units.h"
-
-/* A hole to begin with, and how far from the edge of a bare base it is. */
-#define HOLE_MM 6.0
-#define HOLE_IN (0.25 * BF_MM_PER_INCH)
-#define HOLE_AWAY_MM 12.0
 
 static gboolean
 tip_is_bare (const BfPart *part, const BfFlange *flange)
@@ -40,6 +35,8 @@ bf_edge_offers (const BfFold *fold, BfSelection selection)
 
   if (fold == NULL)
     return 0;
+  if (bf_selection_is_opening (selection))
+    return BF_OFFER_REMOVE;
   if (bf_selection_is_point (selection))
     return bf_part_n_points (fold->part) > 3 ? BF_OFFER_REMOVE : 0;
   if (!bf_selection_to_edge (fold, selection, &edge))
@@ -114,43 +111,6 @@ add_lip (BfDocument *document, BfSelection selection)
 }
 
 static BfSelection
-add_hole (BfDocument *document, BfSelection selection)
-{
-  const BfPart *part = bf_document_get_part (document);
-  const BfFold *fold = bf_document_get_fold (document);
-  const BfFlange *flange = bf_selection_flange (fold, selection);
-  double diameter_mm = part->units == BF_UNITS_IN ? HOLE_IN : HOLE_MM;
-  BfEdge edge;
-
-  if (flange == NULL && selection.face > 0)
-    flange = bf_part_find_flange (fold->part, bf_fold_face (fold, (guint)selection.face)->id);
-  if (flange != NULL)
-    {
-      int at = bf_fold_find_face (fold, flange->id);
-      const BfBendResult *bend = bf_fold_bend (fold, (guint)bf_fold_face (fold, (guint)at)->bend);
-      double along_mm = flange->start_mm + bf_vec2_distance (bend->line[0], bend->line[1]) / 2.0;
-      apply (document,
-             bf_edit_add_hole (part, flange->id, bf_vec2 (along_mm, flange->length_mm / 2.0),
-                               diameter_mm),
-             _ ("Hole"));
-      return selection;
-    }
-  if (!bf_selection_to_edge (fold, selection, &edge))
-    return selection;
-  BfVec2 a = bf_part_point (part, edge.index);
-  BfVec2 b = bf_part_point (part, edge.index + 1);
-  BfVec2 along = bf_vec2_unit (bf_vec2_sub (b, a));
-  BfVec2 middle = bf_vec2_scale (bf_vec2_add (a, b), 0.5);
-  double away_mm = MIN (HOLE_AWAY_MM, bf_part_edge_depth_mm (part, edge.index) / 2.0);
-  apply (document,
-         bf_edit_add_hole (part, "base",
-                           bf_vec2_along (middle, bf_vec2 (-along.y, along.x), away_mm),
-                           diameter_mm),
-         _ ("Hole"));
-  return selection;
-}
-
-static BfSelection
 add_point (BfDocument *document, BfSelection selection)
 {
   const BfPart *part = bf_document_get_part (document);
@@ -168,6 +128,11 @@ remove_it (BfDocument *document, BfSelection selection)
   const BfFold *fold = bf_document_get_fold (document);
   const BfFlange *flange = bf_selection_flange (fold, selection);
 
+  if (bf_selection_is_opening (selection))
+    {
+      bf_opening_remove (document, selection);
+      return BF_SELECTION_NONE;
+    }
   if (bf_selection_is_point (selection))
     {
       apply (document, bf_edit_remove_point (part, bf_selection_point_index (selection)),
@@ -208,7 +173,7 @@ do_it (BfDocument *document, BfSelection selection, BfOffers what)
              _ ("Copy all round"));
       return selection;
     case BF_OFFER_HOLE:
-      return add_hole (document, selection);
+      return bf_opening_add (document, selection, BF_OPENING_ROUND);
     case BF_OFFER_POINT:
       return add_point (document, selection);
     case BF_OFFER_REMOVE:

@@ -5,7 +5,8 @@
 #include "app/document.h"
 #include "app/surface-view.h"
 
-/* What can be done at a selected edge, flange or point, each as one named step of a document. */
+/* What can be done at a selected edge, flange, point or opening, each as one named step of a
+ * document. */
 
 typedef enum
 {
@@ -17,7 +18,8 @@ typedef enum
   BF_OFFER_HEM = 1 << 5,
   BF_OFFER_LIP = 1 << 6,
   BF_OFFER_COPY = 1 << 7, /* all round */
-  BF_OFFER_HOLE = 1 << 8,
+  BF_OFFER_HOLE =
+      1 << 8, /* or a cut-out of another shape, see opening-edits.h; done, a round one */
   BF_OFFER_POINT = 1 << 9, /* a new point in the middle */
   BF_OFFER_REMOVE = 1 << 10,
 } BfOffers;

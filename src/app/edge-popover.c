@@ -34,6 +34,7 @@ struct _BfEdgePopover
   GtkBox *angle_box;
   GtkWidget *sketch;
   GtkBox *buttons;
+  GtkWidget *shapes; /* of openings; seen once it is asked for them */
   GtkWidget *fields[N_FIELDS];
 };
 
@@ -65,6 +66,12 @@ angle_set_cb (BfEdgePopover *self, double angle_deg, gboolean stepped)
 {
   BfSizeTarget target = { self->flange, 0 };
   bf_size_edit_angle (self->document, &target, angle_deg, stepped);
+}
+
+static void
+show_shapes_cb (BfEdgePopover *self)
+{
+  gtk_widget_set_visible (self->shapes, !gtk_widget_get_visible (self->shapes));
 }
 
 /* Tab stays in the popover while it is open, and goes round. */
@@ -137,6 +144,8 @@ bf_edge_popover_class_init (BfEdgePopoverClass *klass)
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, angle_box);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, sketch);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, buttons);
+  gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, shapes);
+  gtk_widget_class_bind_template_callback (widget_class, show_shapes_cb);
 }
 
 static void
@@ -248,6 +257,9 @@ bf_edge_popover_show (BfEdgePopover *self, BfDocument *document, BfSelection sel
     return FALSE;
   const BfFlange *flange = bf_selection_flange (fold, selection);
   g_set_object (&self->document, document);
+  if (!bf_selection_is_same (selection, self->selection) ||
+      !gtk_widget_get_visible (GTK_WIDGET (self)))
+    gtk_widget_set_visible (self->shapes, FALSE);
   self->selection = selection;
   g_free (self->flange);
   self->flange = flange != NULL ? g_strdup (flange->id) : NULL;

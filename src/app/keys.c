@@ -33,6 +33,7 @@ static const BfKey keys[] = {
   { BF_KEYS_BENCH, NULL, { "Up", "Down" }, N_ ("Tilt it; on an edge, out to the tip or back") },
   { BF_KEYS_BENCH, NULL, { "<Shift>Left", "<Shift>Right" }, N_ ("Move what is seen") },
   { BF_KEYS_BENCH, NULL, { "plus", "minus" }, N_ ("Larger, smaller") },
+  { BF_KEYS_BENCH, NULL, { "Left", "Up" }, N_ ("On a hole: move it; with Shift ten steps") },
   { BF_KEYS_BENCH, NULL, { "Return", "Menu" }, N_ ("What can be done at the edge") },
   { BF_KEYS_BENCH, NULL, { "Delete" }, N_ ("Take away what is chosen") },
   { BF_KEYS_BENCH, NULL, { "Escape" }, N_ ("Let go of it") },

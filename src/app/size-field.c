@@ -157,9 +157,9 @@ leave_cb (BfSizeField *self)
 static double
 step_of (const BfSizeField *self, GdkModifierType state)
 {
-  double step = self->reading.kind == BF_SIZE_FIELD_ANGLE ? STEP_DEG
-                : self->reading.units == BF_UNITS_IN      ? STEP_IN
-                                                          : STEP_MM;
+  gboolean angle =
+      self->reading.kind == BF_SIZE_FIELD_ANGLE || self->reading.kind == BF_SIZE_FIELD_TURN;
+  double step = angle ? STEP_DEG : self->reading.units == BF_UNITS_IN ? STEP_IN : STEP_MM;
   if (self->reading.kind == BF_SIZE_FIELD_THICKNESS)
     step /= 10.0;
   return (state & GDK_SHIFT_MASK) != 0 ? 10.0 * step : step;
@@ -175,7 +175,9 @@ step (BfSizeField *self, double by)
   size += by;
   if (self->reading.kind == BF_SIZE_FIELD_ANGLE)
     size = CLAMP (size, 1.0, 180.0);
-  if (size > 0.0)
+  if (self->reading.kind == BF_SIZE_FIELD_TURN)
+    size = fmod (size + 360.0, 360.0);
+  if (size > 0.0 || self->reading.kind >= BF_SIZE_FIELD_TURN)
     set_size (self, size, TRUE);
   gtk_editable_select_region (GTK_EDITABLE (self), 0, -1);
 }

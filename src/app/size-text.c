@@ -34,6 +34,16 @@ read_angle (const char *words, double *angle_deg, GError **error)
 }
 
 static gboolean
+read_turn (const char *words, double *angle_deg, GError **error)
+{
+  if (read_number (words, "°", angle_deg) && fabs (*angle_deg) <= 360.0)
+    return TRUE;
+  g_set_error_literal (error, BF_SIZE_ERROR, BF_SIZE_ERROR_ANGLE,
+                       _ ("It lies at an angle from 0 to 360."));
+  return FALSE;
+}
+
+static gboolean
 read_length (const char *words, const BfSizeReading *reading, double *size, GError **error)
 {
   gboolean thick = reading->kind == BF_SIZE_FIELD_THICKNESS;
@@ -42,7 +52,7 @@ read_length (const char *words, const BfSizeReading *reading, double *size, GErr
 
   if (!bf_length_parse (words, &context, &length_mm, error))
     return FALSE;
-  if (length_mm > 0.0)
+  if (length_mm > 0.0 || reading->kind == BF_SIZE_FIELD_PLACE)
     {
       *size = length_mm;
       return TRUE;
@@ -59,7 +69,15 @@ bf_size_read (const char *words, const BfSizeReading *reading, double *size, GEr
 
   if (reading->kind == BF_SIZE_FIELD_ANGLE)
     return read_angle (words, size, error);
+  if (reading->kind == BF_SIZE_FIELD_TURN)
+    return read_turn (words, size, error);
   return read_length (words, reading, size, error);
+}
+
+static gboolean
+is_angle (BfSizeFieldKind kind)
+{
+  return kind == BF_SIZE_FIELD_ANGLE || kind == BF_SIZE_FIELD_TURN;
 }
 
 char *
@@ -68,7 +86,7 @@ bf_size_understood (const char *words, double size, const BfSizeReading *reading
   g_return_val_if_fail (words != NULL && reading != NULL, NULL);
 
   g_autofree char *plain = bf_size_words (size, reading);
-  if (reading->kind == BF_SIZE_FIELD_ANGLE || g_str_equal (plain, words))
+  if (is_angle (reading->kind) || g_str_equal (plain, words))
     return NULL;
   return bf_length_understood (size, reading->units);
 }
@@ -78,7 +96,7 @@ bf_size_words (double size, const BfSizeReading *reading)
 {
   g_return_val_if_fail (reading != NULL, NULL);
 
-  if (reading->kind == BF_SIZE_FIELD_ANGLE)
+  if (is_angle (reading->kind))
     return bf_format_angle (size);
   return bf_format_number (size, reading->units);
 }

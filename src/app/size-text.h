@@ -11,6 +11,8 @@ typedef enum
   BF_SIZE_FIELD_LENGTH,
   BF_SIZE_FIELD_THICKNESS, /* a length that may be a gauge of the material */
   BF_SIZE_FIELD_ANGLE,
+  BF_SIZE_FIELD_TURN,  /* an angle that something lies at: any, to a whole turn either way */
+  BF_SIZE_FIELD_PLACE, /* a distance, which may be none or backwards */
 } BfSizeFieldKind;
 
 typedef enum
@@ -30,9 +32,9 @@ typedef struct
   const char *material; /* for a thickness; may be NULL */
 } BfSizeReading;
 
-/* Reads a length in mm that is more than 0 (core/length-entry.h), or an angle from 1 to 180
- * degrees. FALSE, with error set to a sentence that says what is wrong, where the words are
- * none. */
+/* Reads a length in mm that is more than 0 (core/length-entry.h), an angle from 1 to 180 degrees,
+ * or what the other kinds allow. FALSE, with error set to a sentence that says what is wrong, where
+ * the words are none. */
 gboolean
 bf_size_read (const char *words, const BfSizeReading *reading, double *size, GError **error);
 

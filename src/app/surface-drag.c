@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/opening-drag.h"
 #include "app/size-edits.h"
 #include "core/part-file.h"
 #include "core/tolerance.h"
@@ -25,6 +26,7 @@ struct _BfSurfaceDrag
   char *name;
   double size_mm; /* as it was */
   BfVec2 start_px, outward_px;
+  BfOpeningDrag opening; /* of an opening alone */
   BfVec2 pointer_px;
   gboolean finely, waits, changed;
 };
@@ -49,6 +51,8 @@ name_step (const BfPart *part, const BfFold *fold, BfSelection selection)
 {
   if (bf_selection_is_point (selection))
     return g_strdup (_ ("Move a point"));
+  if (bf_selection_is_opening (selection))
+    return g_strdup (bf_opening_move_name ());
   if (selection.face == 0)
     /* Translators: %u is the number of an edge of the base, from 1 */
     return g_strdup_printf (_ ("Move base edge %u"), (guint)selection.edge + 1);
@@ -71,7 +75,7 @@ size_of (const BfFold *fold, const BfSurfaceEdge *edge)
 {
   const BfPart *part = fold->part;
 
-  if (bf_selection_is_point (edge->selection))
+  if (bf_selection_is_point (edge->selection) || bf_selection_is_opening (edge->selection))
     return 0.0;
   if (edge->selection.face == 0)
     return bf_part_edge_depth_mm (part, (guint)edge->selection.edge);
@@ -98,7 +102,13 @@ bf_surface_drag_begin (BfDocument *document,
   const BfSurfaceEdge *edge = bf_surface_edge (edges, (guint)at);
   BfVec2 outward_px =
       bf_surface_scene_outward_px (scene, edge, on_formed ? BF_PICTURE_FORMED : BF_PICTURE_BLANK);
-  if (!bf_selection_is_point (selection) && bf_vec2_length (outward_px) < LEAST_PX_PER_MM)
+  BfOpeningDrag opening = { 0 };
+  if (bf_selection_is_opening (selection))
+    {
+      if (!bf_opening_drag_begin (&opening, scene, selection, px))
+        return NULL;
+    }
+  else if (!bf_selection_is_point (selection) && bf_vec2_length (outward_px) < LEAST_PX_PER_MM)
     return NULL;
 
   BfSurfaceDrag *drag = g_new0 (BfSurfaceDrag, 1);
@@ -111,6 +121,7 @@ bf_surface_drag_begin (BfDocument *document,
   drag->size_mm = size_of (bf_document_get_fold (document), edge);
   drag->start_px = px;
   drag->outward_px = outward_px;
+  drag->opening = opening;
   bf_document_end_step (document);
   bf_surface_scene_set_held (scene, TRUE);
   return drag;
@@ -179,6 +190,8 @@ moved (const BfSurfaceDrag *drag)
 
   if (bf_selection_is_point (drag->selection))
     return moved_point (drag);
+  if (bf_selection_is_opening (drag->selection))
+    return bf_opening_drag_to (&drag->opening, drag->first, by, step_mm (drag));
   double outward_mm = bf_vec2_dot (by, drag->outward_px) / px2;
   double size_mm = whole (drag, drag->size_mm + outward_mm);
   if (drag->selection.face == 0)

@@ -8,6 +8,7 @@
 
 #include "core/tolerance.h"
 #include "core/units.h"
+#include "app/surface-openings.h"
 
 /* So near its line, a stretch of an outline lies on it. */
 #define ON_LINE_MM 1e-4
@@ -157,6 +158,8 @@ add_edge_of_flange (GArray *edges, const BfFold *fold, BfSelection selection, gu
         edge.length_mm = bf_vec2_distance (edge.formed[0], edge.formed[1]);
       g_array_append_val (edges, edge);
     }
+  if (is_tip)
+    bf_surface_openings_add (edges, fold, face);
   add_flanges_on (edges, fold, &on, depth + 1);
 }
 
@@ -207,6 +210,7 @@ bf_surface_edges (const BfFold *fold)
       add_flanges_on (edges, fold, &on, 0);
       g_array_append_val (edges, point);
     }
+  bf_surface_openings_add (edges, fold, 0);
   return edges;
 }
 
@@ -273,6 +277,8 @@ bf_surface_edge_name (const BfFold *fold, const BfSurfaceEdge *edge)
   if (bf_selection_is_point (edge->selection))
     /* Translators: the number of a corner of the base */
     return g_strdup_printf (_ ("Base point %u"), bf_selection_point_index (edge->selection) + 1);
+  if (bf_selection_is_opening (edge->selection))
+    return bf_surface_opening_name (fold, edge->selection);
   if (edge->selection.face == 0)
     return base_edge_name (fold, edge);
   if (edge->selection.edge != BF_FLANGE_TIP)
@@ -288,7 +294,8 @@ bf_selection_to_edge (const BfFold *fold, BfSelection selection, BfEdge *edge)
 {
   g_return_val_if_fail (fold != NULL && edge != NULL, FALSE);
 
-  if (selection.face < 0 || (guint)selection.face >= fold->faces->len)
+  if (selection.face < 0 || (guint)selection.face >= fold->faces->len ||
+      bf_selection_is_opening (selection))
     return FALSE;
   if (selection.face > 0)
     *edge = (BfEdge){ bf_fold_face (fold, (guint)selection.face)->id, kind_of_side (selection.edge),
@@ -341,6 +348,8 @@ bf_selection_in (const BfFold *fold, const char *id, BfSelection before)
 
   if (face < 0)
     return BF_SELECTION_NONE;
+  if (bf_selection_is_opening (after))
+    return bf_surface_opening_result (fold, after) != NULL ? after : BF_SELECTION_NONE;
   if (face == 0 && before.edge >= (int)bf_part_n_points (fold->part))
     return BF_SELECTION_NONE;
   if (bf_selection_is_point (after) &&

@@ -7,22 +7,24 @@
 #include "fold/fold.h"
 
 /* The edges of a fold that a person can point at or walk along: those of the base, the tips and
- * sides of flanges, and the base's points. */
+ * sides of flanges, the base's points, and holes and cut-outs. */
 
 typedef struct
 {
   BfSelection selection;
   BfVec2 blank[2];  /* where it lies in the blank, from start to end; of an edge that carries a
-                     * flange, the bend line; of a point, twice the point */
+                     * flange, the bend line; of a point, twice the point; of an opening, two corners
+                     * of its box */
   BfVec2 formed[2]; /* where its metal ends, in the flat of its face: for the formed part */
-  BfVec2 outward;   /* in the blank, a unit vector; zero for a point */
+  BfVec2 outward;   /* in the blank, a unit vector; zero for a point and an opening */
   double length_mm; /* of a base edge as it is drawn; of a tip, how far it is from its bend; of a
                      * side, of its metal; 0 for a point */
 } BfSurfaceEdge;
 
 /* All of them, as one walks round: each base edge, then what hangs on it (a flange's start, its
  * tip with what that carries, its end), then the point where the base edge ends. A hem has no
- * sides: nothing can hang there. Returns: (transfer full) (element-type BfSurfaceEdge). */
+ * sides: nothing can hang there. Openings of a flange come after its tip, those of the base at the
+ * end. Returns: (transfer full) (element-type BfSurfaceEdge). */
 GArray *bf_surface_edges (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The place in that list of a selection, −1 where it is none of them. */

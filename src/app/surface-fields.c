@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/field-places.h"
+#include "app/opening-fields.h"
 #include "app/size-edits.h"
 #include "app/size-field.h"
 
@@ -36,6 +37,7 @@ struct _BfSurfaceFields
   BfDocument *document;
   BfSurfaceScene *scene;
   GPtrArray *items; /* Item */
+  BfOpeningFields *opening;
 };
 
 static void
@@ -105,6 +107,7 @@ bf_surface_fields_new (GtkWidget *parent, BfDocument *document, BfSurfaceScene *
   fields->document = document;
   fields->scene = scene;
   fields->items = g_ptr_array_new_with_free_func (item_free);
+  fields->opening = bf_opening_fields_new (parent, document, scene);
   return fields;
 }
 
@@ -112,6 +115,7 @@ void
 bf_surface_fields_free (BfSurfaceFields *fields)
 {
   g_ptr_array_unref (fields->items);
+  bf_opening_fields_free (fields->opening);
   g_free (fields);
 }
 
@@ -205,6 +209,7 @@ bf_surface_fields_update (BfSurfaceFields *fields)
         keep_item (fields, bf_fold_face (fold, (guint)tip.face)->id, 0, fold->part);
     }
   drop_items (fields);
+  bf_opening_fields_update (fields->opening);
 }
 
 static BfSelection
@@ -343,8 +348,14 @@ cover (BfSurfaceFields *fields, const BfFieldAsk *asks, const BfFieldPlace *plac
     {
       BfVec2 size = places[i].stacked ? asks[i].stack : asks[i].row;
       BfBox box = { places[i].at, bf_vec2_add (places[i].at, size) };
+      BfBox line = bf_box_empty ();
       if (places[i].shown)
         g_array_append_val (covered, box);
+      if (!asks[i].must || !asks[i].inside)
+        continue;
+      bf_box_extend (&line, asks[i].edge[0]);
+      bf_box_extend (&line, asks[i].edge[1]);
+      g_array_append_val (covered, line);
     }
   bf_surface_scene_set_covered (fields->scene, covered);
 }
@@ -353,10 +364,11 @@ void
 bf_surface_fields_allocate (BfSurfaceFields *fields)
 {
   guint n = fields->items->len;
-  g_autofree BfFieldAsk *asks = g_new0 (BfFieldAsk, n + 1);
-  g_autofree BfFieldPlace *places = g_new0 (BfFieldPlace, n + 1);
-  g_autofree guint *order = g_new0 (guint, n + 1);
-  guint n_asks = 0;
+  g_autofree BfFieldAsk *asks = g_new0 (BfFieldAsk, n + BF_OPENING_ASKS);
+  g_autofree BfFieldPlace *places = g_new0 (BfFieldPlace, n + BF_OPENING_ASKS);
+  g_autofree guint *order = g_new0 (guint, n + BF_OPENING_ASKS);
+  guint n_first = bf_opening_fields_ask (fields->opening, asks);
+  guint n_asks = n_first;
 
   for (guint i = 0; i < n; i++)
     ((Item *)g_ptr_array_index (fields->items, i))->place.shown = FALSE;
@@ -372,7 +384,8 @@ bf_surface_fields_allocate (BfSurfaceFields *fields)
   g_autoptr (GArray) keep_off = boxes_to_keep_off (fields);
   bf_field_places (asks, n_asks, &room, keep_off, places);
   cover (fields, asks, places, n_asks);
-  for (guint k = 0; k < n_asks; k++)
+  bf_opening_fields_allocate (fields->opening, places);
+  for (guint k = n_first; k < n_asks; k++)
     ((Item *)g_ptr_array_index (fields->items, order[k]))->place = places[k];
   for (guint i = 0; i < n; i++)
     allocate_item (g_ptr_array_index (fields->items, i));
@@ -388,6 +401,7 @@ bf_surface_fields_snapshot (BfSurfaceFields *fields, GtkSnapshot *snapshot)
         if (item->parts[k] != NULL)
           gtk_widget_snapshot_child (fields->parent, item->parts[k], snapshot);
     }
+  bf_opening_fields_snapshot (fields->opening, snapshot);
 }
 
 void
@@ -395,6 +409,7 @@ bf_surface_fields_add_stops (BfSurfaceFields *fields, BfSelection selection, GPt
 {
   BfFold *fold = bf_surface_scene_get_fold (fields->scene);
 
+  bf_opening_fields_add_stops (fields->opening, selection, stops);
   for (guint i = 0; i < fields->items->len; i++)
     {
       Item *item = g_ptr_array_index (fields->items, i);
@@ -415,5 +430,5 @@ bf_surface_fields_selection (BfSurfaceFields *fields, GtkWidget *field)
       if (field == item->parts[PART_LENGTH] || field == item->parts[PART_ANGLE])
         return selection_of (item, bf_surface_scene_get_fold (fields->scene));
     }
-  return BF_SELECTION_NONE;
+  return bf_opening_fields_selection (fields->opening, field);
 }

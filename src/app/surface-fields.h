@@ -9,7 +9,7 @@
 
 /* The sizes that stand beside their edges on the bench top, as entries: length and angle of each
  * flange, width and depth of a base that is a rectangle, else the length of the base's selected
- * edge. */
+ * edge; and those of the selected hole or cut-out. */
 
 typedef struct _BfSurfaceFields BfSurfaceFields;
 

@@ -117,8 +117,8 @@ click_released_cb (GtkGestureClick *click, int n_press, double x, double y, gpoi
   (void)n_press;
 
   bf_surface_choose (g->surface, at);
-  /* The floor itself has nothing to offer: its edges have. */
-  if (at.face > 0 || at.edge != -1)
+  /* The floor itself has nothing to offer: its edges have. What an opening has stands beside it. */
+  if ((at.face > 0 || at.edge != -1) && !bf_selection_is_opening (at))
     bf_surface_popup (
         g->surface,
         bf_surface_scene_is_formed_side (scene, px) ? BF_PICTURE_FORMED : BF_PICTURE_BLANK, FALSE);

@@ -1,6 +1,7 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/edge-edits.h"
+#include "app/opening-edits.h"
 #include "app/surface-private.h"
 #include "core/tolerance.h"
 
@@ -124,11 +125,29 @@ walk (BfSurface *self, BfSelection from, const Arrow *arrow, GdkModifierType sta
   return TRUE;
 }
 
+/* At an opening arrows move it, and Return goes to its sizes. */
+static gboolean
+press_on_opening (BfSurface *self, BfSelection opening, guint key, GdkModifierType state)
+{
+  const Arrow *arrow = arrow_of (key);
+
+  if (arrow != NULL && (state & GDK_CONTROL_MASK) == 0)
+    bf_opening_nudge (bf_surface_get_document (self), opening, bf_vec2 (arrow->x, arrow->y),
+                      (state & GDK_SHIFT_MASK) != 0 ? 10.0 : 1.0);
+  else if (key == GDK_KEY_Return || key == GDK_KEY_KP_Enter || key == GDK_KEY_space)
+    gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
+  else
+    return FALSE;
+  return TRUE;
+}
+
 static gboolean
 press_on_edge (BfSurface *self, BfSelection edge, guint key, GdkModifierType state)
 {
   const Arrow *arrow = arrow_of (key);
 
+  if (bf_selection_is_opening (edge) && press_on_opening (self, edge, key, state))
+    return TRUE;
   if (arrow != NULL)
     return walk (self, edge, arrow, state);
   switch (key)

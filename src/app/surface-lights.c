@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/surface-lights.h"
 
+#include "app/surface-openings.h"
+
 #include "paint/palette.h"
 
 #define SELECTED_PX 5.0
@@ -51,6 +53,13 @@ paint_point (cairo_t *cr, BfVec2 at, gboolean filled, gboolean dark)
   cairo_stroke (cr);
 }
 
+static void
+set_ring (cairo_t *cr, gboolean dark)
+{
+  bf_set_source_rgb (cr, bf_okabe_ito (dark ? BF_OKABE_ITO_SKY_BLUE : BF_OKABE_ITO_BLUE));
+  cairo_set_line_width (cr, RING_PX);
+}
+
 /* The keyboard's ring: all round the line, a little away from it. */
 static void
 paint_ring (cairo_t *cr, const BfVec2 line[2], gboolean dark)
@@ -61,8 +70,7 @@ paint_ring (cairo_t *cr, const BfVec2 line[2], gboolean dark)
   cairo_arc (cr, line[1].x, line[1].y, RING_AWAY_PX, angle - G_PI_2, angle + G_PI_2);
   cairo_arc (cr, line[0].x, line[0].y, RING_AWAY_PX, angle + G_PI_2, angle + 3.0 * G_PI_2);
   cairo_close_path (cr);
-  bf_set_source_rgb (cr, bf_okabe_ito (dark ? BF_OKABE_ITO_SKY_BLUE : BF_OKABE_ITO_BLUE));
-  cairo_set_line_width (cr, RING_PX);
+  set_ring (cr, dark);
   cairo_stroke (cr);
 }
 
@@ -88,6 +96,78 @@ paint_edge (BfSurfaceScene *scene,
     paint_ring (cr, line, lights->dark);
 }
 
+static void
+path_round (cairo_t *cr, const GArray *px, double away_px)
+{
+  BfBox box = bf_box_empty ();
+
+  for (guint i = 0; i < px->len; i++)
+    bf_box_extend (&box, g_array_index (px, BfVec2, i));
+  BfVec2 middle = bf_vec2_scale (bf_vec2_add (box.min, box.max), 0.5);
+  cairo_new_sub_path (cr);
+  for (guint i = 0; i < px->len; i++)
+    {
+      BfVec2 p = g_array_index (px, BfVec2, i);
+      p = bf_vec2_along (p, bf_vec2_unit (bf_vec2_sub (p, middle)), away_px);
+      cairo_line_to (cr, p.x, p.y);
+    }
+  cairo_close_path (cr);
+}
+
+/* From the edges that an opening's place is measured from, thin lines to its middle. */
+static void
+paint_distances (BfSurfaceScene *scene, BfSelection selection, cairo_t *cr, gboolean dark)
+{
+  BfSurfaceView *view = bf_surface_scene_get_view (scene);
+  BfVec2 lines[2][2];
+
+  bf_surface_opening_lines (bf_surface_scene_get_fold (scene), selection, lines);
+  for (guint i = 0; i < 2; i++)
+    {
+      BfVec2 from = bf_surface_view_from_blank (view, lines[i][0]);
+      BfVec2 to = bf_surface_view_from_blank (view, lines[i][1]);
+      cairo_move_to (cr, from.x, from.y);
+      cairo_line_to (cr, to.x, to.y);
+    }
+  set_ink (cr, dark);
+  cairo_set_line_width (cr, 1.0);
+  cairo_stroke (cr);
+}
+
+static void
+paint_opening (BfSurfaceScene *scene,
+               BfSelection opening,
+               BfPicture picture,
+               cairo_t *cr,
+               const BfSurfaceLights *lights)
+{
+  gboolean selected = bf_selection_is_same (opening, lights->selected);
+  gboolean pointed = bf_selection_is_same (opening, lights->pointed);
+  gboolean focused = bf_selection_is_same (opening, lights->focused);
+  g_autoptr (GArray) px = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+
+  if ((!selected && !pointed && !focused) || !bf_surface_opening_px (scene, opening, picture, px))
+    return;
+  if (selected && picture == BF_PICTURE_BLANK)
+    paint_distances (scene, opening, cr, lights->dark);
+  if (selected || pointed)
+    {
+      double width_px = selected ? SELECTED_PX - 1.0 : POINTED_PX;
+      path_round (cr, px, 0.0);
+      set_ink (cr, lights->dark);
+      cairo_set_line_width (cr, width_px + 2.0);
+      cairo_stroke_preserve (cr);
+      set_light (cr, lights->dark);
+      cairo_set_line_width (cr, width_px);
+      cairo_stroke (cr);
+    }
+  if (!focused)
+    return;
+  path_round (cr, px, RING_AWAY_PX);
+  set_ring (cr, lights->dark);
+  cairo_stroke (cr);
+}
+
 /* The points that can be taken hold of: the selected one, or both ends of the selected edge. */
 static void
 paint_points (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr)
@@ -97,7 +177,7 @@ paint_points (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr)
   BfSelection selected = lights->selected;
   gboolean is_point = bf_selection_is_point (selected);
 
-  if (selected.face != 0 || selected.edge == -1)
+  if (selected.face != 0 || selected.edge == -1 || bf_selection_is_opening (selected))
     return;
   guint first = is_point ? bf_selection_point_index (selected) : (guint)selected.edge;
   for (guint i = first; i <= first + (is_point ? 0 : 1); i++)
@@ -118,7 +198,13 @@ bf_surface_lights_paint (BfSurfaceScene *scene,
     return;
   cairo_save (cr);
   for (guint i = 0; i < edges->len; i++)
-    paint_edge (scene, bf_surface_edge (edges, i), picture, cr, lights);
+    {
+      const BfSurfaceEdge *edge = bf_surface_edge (edges, i);
+      if (bf_selection_is_opening (edge->selection))
+        paint_opening (scene, edge->selection, picture, cr, lights);
+      else
+        paint_edge (scene, edge, picture, cr, lights);
+    }
   if (picture == BF_PICTURE_BLANK)
     paint_points (scene, lights, cr);
   cairo_restore (cr);

@@ -1,6 +1,6 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "app/surface-scene.h"
+#include "app/surface-openings.h"
 
 /* So near the pointer takes hold of an edge, in pixels, and of a point. */
 #define EDGE_REACH_PX 7.0
@@ -41,7 +41,7 @@ pick_edge (BfSurfaceScene *scene, BfVec2 px, BfPicture picture, double *reach_px
     {
       const BfSurfaceEdge *edge = bf_surface_edge (edges, i);
       BfVec2 line[2];
-      if (bf_selection_is_point (edge->selection) ||
+      if (bf_selection_is_point (edge->selection) || bf_selection_is_opening (edge->selection) ||
           !bf_surface_scene_edge_px (scene, edge, picture, line))
         continue;
       double away = distance_to_line (px, line);
@@ -90,10 +90,13 @@ bf_surface_scene_pick (BfSurfaceScene *scene, BfVec2 px)
   if (bf_surface_scene_get_fold (scene) == NULL)
     return BF_SELECTION_NONE;
   gboolean formed = bf_surface_scene_is_formed_side (scene, px);
+  BfPicture picture = formed ? BF_PICTURE_FORMED : BF_PICTURE_BLANK;
   double reach_px = EDGE_REACH_PX;
   BfSelection found = formed ? BF_SELECTION_NONE : pick_point (scene, px);
   if (found.face < 0)
-    found = pick_edge (scene, px, formed ? BF_PICTURE_FORMED : BF_PICTURE_BLANK, &reach_px);
+    found = bf_surface_openings_pick (scene, px, picture);
+  if (found.face < 0)
+    found = pick_edge (scene, px, picture, &reach_px);
   if (found.face >= 0)
     return found;
   int face = formed ? bf_surface_scene_pick_formed (scene, px) : pick_blank (scene, px);

@@ -240,6 +240,18 @@ bf_surface_scene_box (BfSurfaceScene *scene, BfPicture picture)
 }
 
 gboolean
+bf_surface_scene_point_px (
+    BfSurfaceScene *scene, guint face, BfVec2 blank_mm, BfPicture picture, BfVec2 *px)
+{
+  g_return_val_if_fail (scene != NULL && scene->fold != NULL && px != NULL, FALSE);
+
+  if (picture == BF_PICTURE_FORMED)
+    return formed_px (scene, face, blank_mm, px);
+  *px = bf_surface_view_from_blank (scene->view, blank_mm);
+  return TRUE;
+}
+
+gboolean
 bf_surface_scene_edge_px (BfSurfaceScene *scene,
                           const BfSurfaceEdge *edge,
                           BfPicture picture,

@@ -44,6 +44,10 @@ typedef enum
   BF_PICTURE_FORMED,
 } BfPicture;
 
+/* Where a point of a face's flat is seen, in pixels. FALSE where it is not there. */
+gboolean bf_surface_scene_point_px (
+    BfSurfaceScene *scene, guint face, BfVec2 blank_mm, BfPicture picture, BfVec2 *px);
+
 /* Where an edge is seen, in pixels. FALSE where it is not there. */
 gboolean bf_surface_scene_edge_px (BfSurfaceScene *scene,
                                    const BfSurfaceEdge *edge,

@@ -55,6 +55,27 @@ bf_selection_point_index (BfSelection selection)
   return (guint)(-2 - selection.edge);
 }
 
+/* A hole or cut-out of a face counts up from here, by its place in the part's list. */
+#define BF_SELECTION_OPENINGS (1 << 20)
+
+static inline BfSelection
+bf_selection_opening (int face, guint opening)
+{
+  return (BfSelection){ face, BF_SELECTION_OPENINGS + (int)opening };
+}
+
+static inline gboolean
+bf_selection_is_opening (BfSelection selection)
+{
+  return selection.face >= 0 && selection.edge >= BF_SELECTION_OPENINGS;
+}
+
+static inline guint
+bf_selection_opening_index (BfSelection selection)
+{
+  return (guint)(selection.edge - BF_SELECTION_OPENINGS);
+}
+
 static inline gboolean
 bf_selection_is_same (BfSelection a, BfSelection b)
 {

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/edit.h"
 
+#include "core/ring.h"
+
 static void
 move_points (GArray *points, BfVec2 by_mm)
 {
@@ -38,5 +40,80 @@ bf_edit_opening_size (const BfPart *part, guint index, double size_mm)
     opening->diameter_mm = size_mm;
   else if (isfinite (opening->width_mm))
     opening->width_mm = size_mm;
+  return copy;
+}
+
+BfVec2
+bf_opening_place_mm (const BfOpening *opening)
+{
+  g_return_val_if_fail (opening != NULL, bf_vec2 (0.0, 0.0));
+
+  BfBox box = bf_box_empty ();
+  if (opening->points == NULL || opening->points->len == 0)
+    return opening->at_mm;
+  for (guint i = 0; i < opening->points->len; i++)
+    bf_box_extend (&box, g_array_index (opening->points, BfVec2, i));
+  return bf_vec2_scale (bf_vec2_add (box.min, box.max), 0.5);
+}
+
+BfPart *
+bf_edit_place_opening (const BfPart *part, guint index, BfVec2 place_mm)
+{
+  g_return_val_if_fail (part != NULL && index < part->openings->len, NULL);
+
+  const BfOpening *opening = g_ptr_array_index (part->openings, index);
+  BfVec2 by_mm = bf_vec2_sub (place_mm, bf_opening_place_mm (opening));
+  gboolean by_points = opening->points != NULL && opening->points->len > 0;
+  return bf_edit_opening_at (
+      part, index,
+      by_points ? bf_vec2_add (g_array_index (opening->points, BfVec2, 0), by_mm) : place_mm);
+}
+
+BfPart *
+bf_edit_add_opening (const BfPart *part, const BfOpening *opening)
+{
+  g_return_val_if_fail (part != NULL && opening != NULL, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  g_ptr_array_add (copy->openings, bf_opening_copy (opening));
+  return copy;
+}
+
+BfPart *
+bf_edit_remove_opening (const BfPart *part, guint index)
+{
+  g_return_val_if_fail (part != NULL && index < part->openings->len, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  g_ptr_array_remove_index (copy->openings, index);
+  return copy;
+}
+
+static double *
+size_of (BfOpening *opening, BfOpeningSize size)
+{
+  double *sizes[BF_N_OPENING_SIZES] = { &opening->diameter_mm, &opening->length_mm,
+                                        &opening->width_mm, &opening->angle_deg };
+  return sizes[size];
+}
+
+double
+bf_opening_size (const BfOpening *opening, BfOpeningSize size)
+{
+  g_return_val_if_fail (opening != NULL && size < BF_N_OPENING_SIZES, NAN);
+
+  if (opening->shape == BF_OPENING_OUTLINE)
+    return NAN;
+  return *size_of ((BfOpening *)opening, size);
+}
+
+BfPart *
+bf_edit_opening_give (const BfPart *part, guint index, BfOpeningSize size, double value)
+{
+  g_return_val_if_fail (part != NULL && index < part->openings->len, NULL);
+  g_return_val_if_fail (isfinite (value) && (value > 0.0 || size == BF_OPENING_ANGLE), NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  *size_of (g_ptr_array_index (copy->openings, index), size) = value;
   return copy;
 }

@@ -132,6 +132,36 @@ BfPart *bf_edit_corner_join (const BfPart *part, const char *on, guint at, BfJoi
 BfPart *
 bf_edit_opening_at (const BfPart *part, guint index, BfVec2 at_mm) G_GNUC_WARN_UNUSED_RESULT;
 
+/* Its place as people measure it: the centre of its round or of its length, the middle of an
+ * outline's box. */
+BfVec2 bf_opening_place_mm (const BfOpening *opening);
+
+/* The same, given: the opening goes there as it is. */
+BfPart *
+bf_edit_place_opening (const BfPart *part, guint index, BfVec2 place_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* A new opening, last in the list; it is copied. */
+BfPart *bf_edit_add_opening (const BfPart *part,
+                             const BfOpening *opening) G_GNUC_WARN_UNUSED_RESULT;
+BfPart *bf_edit_remove_opening (const BfPart *part, guint index) G_GNUC_WARN_UNUSED_RESULT;
+
+/* What a shape has of sizes: a round its diameter, an outline none. */
+typedef enum
+{
+  BF_OPENING_DIAMETER,
+  BF_OPENING_LENGTH,
+  BF_OPENING_WIDTH,
+  BF_OPENING_ANGLE, /* in degrees, any; the others in mm, positive */
+} BfOpeningSize;
+#define BF_N_OPENING_SIZES 4
+
+/* NAN for a size that its shape does not have. */
+double bf_opening_size (const BfOpening *opening, BfOpeningSize size);
+
+/* Gives the opening that size, which its shape has to have. */
+BfPart *bf_edit_opening_give (const BfPart *part, guint index, BfOpeningSize size, double value)
+    G_GNUC_WARN_UNUSED_RESULT;
+
 /* Its diameter, or where it has none its width; an outline stays as it is. */
 BfPart *
 bf_edit_opening_size (const BfPart *part, guint index, double size_mm) G_GNUC_WARN_UNUSED_RESULT;
