@@ -335,7 +335,7 @@ bf_surface_scene_paint_blank (BfSurfaceScene *scene, cairo_t *cr, gboolean dark)
   /* Names, sizes and angles stand there as fields that can be typed in. */
   style.layers = BF_BLANK_METAL | BF_BLANK_LINES | BF_BLANK_DRILL_NOTES;
   style.unit = PX_PER_PAPER_MM / scale;
-  style.cap_height_mm = CAP_HEIGHT_MM;
+  style.cap_height_mm = CAP_HEIGHT_MM * bf_surface_view_get_text (scene->view);
   style.highlight_face = lit_face (scene);
   style.dark = dark;
   cairo_save (cr);

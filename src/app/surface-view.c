@@ -6,6 +6,7 @@ struct _BfSurfaceView
 {
   GObject parent_instance;
   double width_px, height_px;
+  double text; /* how large words are, against the usual */
   BfBox blank;
   double radius_mm;
   double zoom; /* 1 = all fits */
@@ -17,7 +18,8 @@ struct _BfSurfaceView
 
 G_DEFINE_FINAL_TYPE (BfSurfaceView, bf_surface_view, G_TYPE_OBJECT)
 
-/* Room round the pictures for sizes and their entries, and between the two. */
+/* Room round the pictures for sizes and their entries, and between the two, where words are of the
+ * usual size. */
 #define MARGIN_X_PX 84.0
 #define MARGIN_Y_PX 52.0
 #define BETWEEN_PX 110.0
@@ -54,6 +56,7 @@ static void
 bf_surface_view_init (BfSurfaceView *self)
 {
   self->width_px = 1.0;
+  self->text = 1.0;
   self->height_px = 1.0;
   self->blank = (BfBox){ { 0.0, 0.0 }, { 1.0, 1.0 } };
   self->radius_mm = 1.0;
@@ -83,6 +86,25 @@ bf_surface_view_set_size (BfSurfaceView *self, double width_px, double height_px
 }
 
 void
+bf_surface_view_set_text (BfSurfaceView *self, double times)
+{
+  g_return_if_fail (BF_IS_SURFACE_VIEW (self) && times > 0.0);
+
+  times = CLAMP (times, 0.5, 4.0);
+  if (fabs (times - self->text) < 0.01)
+    return;
+  self->text = times;
+  view_changed (self);
+}
+
+double
+bf_surface_view_get_text (BfSurfaceView *self)
+{
+  g_return_val_if_fail (BF_IS_SURFACE_VIEW (self), 1.0);
+  return self->text;
+}
+
+void
 bf_surface_view_set_content (BfSurfaceView *self, const BfBox *blank, double radius_mm)
 {
   g_return_if_fail (BF_IS_SURFACE_VIEW (self) && blank != NULL);
@@ -107,8 +129,8 @@ blank_height (const BfSurfaceView *self)
 static double
 fitting_scale (const BfSurfaceView *self)
 {
-  double room_x = MAX (self->width_px - 2.0 * MARGIN_X_PX - BETWEEN_PX, 40.0);
-  double room_y = MAX (self->height_px - 2.0 * MARGIN_Y_PX, 40.0);
+  double room_x = MAX (self->width_px - (2.0 * MARGIN_X_PX + BETWEEN_PX) * self->text, 40.0);
+  double room_y = MAX (self->height_px - 2.0 * MARGIN_Y_PX * self->text, 40.0);
   double across = blank_width (self) + 2.0 * self->radius_mm;
   double high = MAX (blank_height (self), 2.0 * self->radius_mm);
 
@@ -135,7 +157,7 @@ half_across (BfSurfaceView *self)
 {
   double scale = bf_surface_view_get_scale (self);
   double across = blank_width (self) + 2.0 * self->radius_mm;
-  return (across * scale + BETWEEN_PX * self->zoom) / 2.0;
+  return (across * scale + BETWEEN_PX * self->text * self->zoom) / 2.0;
 }
 
 static BfVec2

@@ -87,6 +87,11 @@ BfSurfaceView *bf_surface_view_new (void) G_GNUC_WARN_UNUSED_RESULT;
 /* The room there is, in pixels. */
 void bf_surface_view_set_size (BfSurfaceView *self, double width_px, double height_px);
 
+/* How large words are against the usual (10 points at 96 dots an inch): larger ones get more room
+ * beside the pictures. Kept between a half and four times. */
+void bf_surface_view_set_text (BfSurfaceView *self, double times);
+double bf_surface_view_get_text (BfSurfaceView *self);
+
 /* What has to find room: the blank's box, and the radius in mm that the formed part needs round
  * its middle. */
 void bf_surface_view_set_content (BfSurfaceView *self, const BfBox *blank, double radius_mm);

@@ -53,15 +53,14 @@ snapshot_picture (BfSurface *self,
                   BfPicture picture,
                   GtkSnapshot *snapshot)
 {
-  double width = gtk_widget_get_width (GTK_WIDGET (self));
-  double height = gtk_widget_get_height (GTK_WIDGET (self));
-  double beside = picture == BF_PICTURE_BLANK ? WORDS_MARGIN_PX : PICTURE_MARGIN_PX;
+  double text = bf_surface_view_get_text (self->view);
+  double beside = picture == BF_PICTURE_BLANK ? WORDS_MARGIN_PX * text : PICTURE_MARGIN_PX;
   BfBox box = bf_surface_scene_box (self->scene, picture);
   double left = MAX (floor (box.min.x - beside), 0.0);
-  double above = picture == BF_PICTURE_BLANK ? MARKS_MARGIN_PX : PICTURE_MARGIN_PX;
+  double above = picture == BF_PICTURE_BLANK ? MARKS_MARGIN_PX * text : PICTURE_MARGIN_PX;
   double top = MAX (floor (box.min.y - above), 0.0);
-  double right = MIN (ceil (box.max.x + beside), width);
-  double bottom = MIN (ceil (box.max.y + above), height);
+  double right = MIN (ceil (box.max.x + beside), gtk_widget_get_width (GTK_WIDGET (self)));
+  double bottom = MIN (ceil (box.max.y + above), gtk_widget_get_height (GTK_WIDGET (self)));
 
   if (right <= left || bottom <= top)
     return;
@@ -121,6 +120,7 @@ bf_surface_size_allocate (GtkWidget *widget, int width, int height, int baseline
 
   if (self->view == NULL)
     return;
+  bf_surface_view_set_text (self->view, bf_theme_text_size (widget));
   bf_surface_view_set_size (self->view, width, height);
   bf_surface_handles_allocate (self->handles);
   bf_surface_fields_allocate (self->fields);

@@ -48,6 +48,25 @@ test_all_fits (void)
   g_assert_cmpfloat (centre.y + radius_px, <, 600.0);
 }
 
+/* Larger words get more room beside the pictures; of no window too small for them is made less than
+ * a picture. */
+static void
+test_large_words_get_room (void)
+{
+  g_autoptr (BfSurfaceView) view = make ();
+  double left = bf_surface_view_from_blank (view, blank.min).x;
+  guint changes = 0;
+
+  g_signal_connect_swapped (view, "changed", G_CALLBACK (count_cb), &changes);
+  bf_surface_view_set_text (view, 1.5);
+  bf_surface_view_set_text (view, 1.5);
+  g_assert_cmpuint (changes, ==, 1);
+  g_assert_cmpfloat (bf_surface_view_from_blank (view, blank.min).x, >, 1.4 * left);
+  bf_surface_view_set_text (view, 100.0);
+  g_assert_cmpfloat (bf_surface_view_get_text (view), <=, 4.0);
+  g_assert_cmpfloat (bf_surface_view_get_scale (view), >, 0.0);
+}
+
 /* y runs up on the blank and down on the surface. */
 static void
 test_points_go_and_come_back (void)
@@ -167,6 +186,7 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/surface-view/large-words", test_large_words_get_room);
   g_test_add_func ("/surface-view/all-fits", test_all_fits);
   g_test_add_func ("/surface-view/points-go-and-come-back", test_points_go_and_come_back);
   g_test_add_func ("/surface-view/zoom-leaves-its-point", test_zoom_leaves_its_point);
