@@ -14,19 +14,18 @@ is_hem (const BfFlap *flap)
   return flap->angle_rad > HEM_RAD;
 }
 
-/* A side with a tab ends on the tab's drawn line: where its outer faces meet, or its inner ones, as
- * the part counts; of an acute bend it is the outermost tangent, which lies nearer. The tab's outer
- * face lies against the covering wall, unless a gap is asked. */
+/* A side with a tab ends on the tab's drawn line: where its outer faces meet; of an acute bend it
+ * is the outermost tangent, which lies nearer. The tab's outer face lies against the covering wall,
+ * unless a gap is asked. */
 static double
 tab_back_mm (const BfLayout *layout, const BfMeeting *meeting, double phi_rad)
 {
   gboolean asked = meeting->asked != NULL && !isnan (meeting->asked->gap_mm);
-  gboolean inside = layout->part->measure == BF_MEASURE_INSIDE;
   double gap = asked ? meeting->gap_mm : 0.0, t = layout->thickness_mm;
-  double radius = bf_tab_of (layout, meeting)->radius_mm + (inside ? 0.0 : t);
+  double radius = bf_tab_of (layout, meeting)->radius_mm + t;
   double acute = MAX (0.0, tan ((G_PI - phi_rad) / 2.0) - 1.0) * radius;
 
-  return acute + (inside ? gap + t : gap - t * cos (phi_rad)) / sin (phi_rad);
+  return acute + (gap - t * cos (phi_rad)) / sin (phi_rad);
 }
 
 /* How far the side stands back from the line where the two inside planes meet, in the surface and

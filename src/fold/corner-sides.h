@@ -45,6 +45,8 @@ bf_meeting_covers (const BfMeeting *meeting)
 static inline BfSideName
 bf_meeting_covering_side (const BfMeeting *meeting)
 {
+  if (meeting->tabbed)
+    return bf_other_side (meeting->end_wall);
   return meeting->join == BF_JOIN_COVERS_AFTER ? BF_SIDE_START : BF_SIDE_END;
 }
 

@@ -6,6 +6,7 @@
 #include "core/tolerance.h"
 #include "fold/corner-sides.h"
 #include "fold/end-relief.h"
+#include "fold/end-wall.h"
 #include "fold/folded-corner.h"
 #include "fold/plan-reach.h"
 #include "fold/side.h"
@@ -137,6 +138,7 @@ fill_meeting (const BfLayout *layout, BfMeeting *meeting)
   meeting->asked = bf_part_find_corner (layout->part, bf_meeting_on (layout, meeting), meeting->at);
   meeting->join = bf_part_resolve_join (layout->part, meeting->asked);
   meeting->gap_mm = bf_part_resolve_gap_mm (layout->part, meeting->asked);
+  meeting->end_wall = bf_end_wall (layout, meeting);
   meeting->tabbed = bf_tab_of (layout, meeting) != NULL;
   meeting->interior_rad = G_PI - exterior;
   meeting->vertex = b->edge_start;

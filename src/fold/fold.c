@@ -47,13 +47,14 @@ static void
 add_folded_corner (const BfFoldedCorner *corner, GPtrArray *pieces)
 {
   BfRing *ring = bf_ring_new ();
-  const BfVec2 *along = corner->creases[0].line, *end = corner->creases[2].line;
-  BfVec2 foot = bf_vec2_add (along[1], bf_vec2_sub (end[1], corner->tip));
+  BfVec2 out = bf_vec2_unit (bf_vec2_sub (corner->creases[0].line[1], corner->creases[0].line[0]));
+  BfVec2 across = bf_vec2_sub (corner->tip, corner->foot);
+  BfVec2 side = bf_vec2_scale (out, bf_vec2_dot (across, out));
 
-  bf_ring_add (ring, foot, 0.0);
-  bf_ring_add (ring, end[1], 0.0);
+  bf_ring_add (ring, corner->foot, 0.0);
+  bf_ring_add (ring, bf_vec2_add (corner->foot, side), 0.0);
   bf_ring_add (ring, corner->tip, 0.0);
-  bf_ring_add (ring, along[1], 0.0);
+  bf_ring_add (ring, bf_vec2_sub (corner->tip, side), 0.0);
   bf_ring_make_counter_clockwise (ring);
   g_ptr_array_add (pieces, ring);
 }

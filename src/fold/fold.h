@@ -113,7 +113,7 @@ typedef struct
 {
   char *where;         /* "base:2" */
   guint along, end;    /* faces of the long wall and of the end wall */
-  BfVec2 tip;          /* the corner of the blank */
+  BfVec2 foot, tip;    /* all its metal lies between the bends' ends there and the blank's corner */
   BfCrease creases[3]; /* where the long wall ends, the bisector, where the end wall ends */
   BfRing *ears[2];     /* the triangles at the long wall and at the end wall, in the blank */
   double rest_mm2;     /* what is crushed at its foot and at the rim: no face's and no fold's */

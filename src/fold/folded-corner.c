@@ -5,7 +5,6 @@
 #include "core/materials.h"
 #include "core/tolerance.h"
 #include "fold/corner-sides.h"
-#include "fold/end-wall.h"
 #include "fold/score.h"
 #include "fold/side.h"
 
@@ -177,7 +176,7 @@ bf_folded_corner_plan (const BfLayout *layout, const BfMeeting *meeting, BfFolde
 
   if (verdict.trouble != BF_FOLDED_FITS)
     return verdict;
-  plan->along = bf_other_side (bf_end_wall (layout, meeting));
+  plan->along = bf_other_side (meeting->end_wall);
   plan->hem = make_bend (layout, 180.0);
   plan->round = make_bend (layout, 90.0);
   fill_ends (layout, meeting, plan);

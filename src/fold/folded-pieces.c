@@ -161,10 +161,14 @@ make_corner (const Corner *corner)
 {
   const BfMeeting *meeting = corner->meeting;
   gboolean before = corner->plan.along == BF_SIDE_END;
+  const BfFlap *a = bf_meeting_flap (corner->layout, meeting, corner->plan.along);
+  const BfFlap *b = bf_meeting_flap (corner->layout, meeting, bf_other_side (corner->plan.along));
   BfFoldedCorner made = {
     .where = bf_meeting_where (corner->layout, meeting),
     .along = (guint)(before ? meeting->before : meeting->after) + 1,
     .end = (guint)(before ? meeting->after : meeting->before) + 1,
+    .foot = point (corner, -a->sides[corner->plan.along].zone_mm,
+                   -b->sides[bf_other_side (corner->plan.along)].zone_mm),
     .tip = point (corner, corner->plan.tip_x_mm, corner->plan.tip_y_mm),
     .ears = { along_ear (corner), round_ear (corner) },
   };

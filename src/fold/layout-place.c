@@ -4,6 +4,7 @@
 
 #include "core/tolerance.h"
 #include "fold/side.h"
+#include "fold/tabs.h"
 
 BfVec2
 bf_flap_to_blank (const BfFlap *flap, double u_mm, double w_mm)
@@ -52,6 +53,13 @@ find_base_edge (const BfLayout *layout, BfFlap *flap)
   return flap->edge_length_mm > BF_TOLERANCE_SIZE_MM;
 }
 
+/* TRUE where flanges on a side begin at the tip's corner too; a tab keeps off it. */
+static gboolean
+shares_corner (const GPtrArray *on_side)
+{
+  return on_side != NULL && !bf_is_tab (((const BfFlap *)g_ptr_array_index (on_side, 0))->flange);
+}
+
 /* q of the parent's side at which an edge on its tip starts or ends. On sloping sides a child takes
  * the narrower of its parent's width at the tip and at the child's tangent, so that its bend has
  * metal on both sides; where the side carries a flange too, the two share the corner. */
@@ -62,7 +70,7 @@ tip_end_q (const BfFlap *parent, const BfFlap *flap, BfSideName name)
   double tangent = parent->tip_w_mm - flap->sums.setback_mm;
   double outer_tip = tangent + flap->sums.outside_setback_mm; /* whatever the part's measure */
 
-  if (parent->on_side[name] != NULL)
+  if (shares_corner (parent->on_side[name]))
     return bf_side_at (side, parent->tip_w_mm);
   return MAX (bf_side_at (side, outer_tip), bf_side_at (side, tangent));
 }

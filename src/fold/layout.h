@@ -83,8 +83,9 @@ typedef struct
   const BfCorner *asked; /* or NULL */
   BfJoin join;
   double gap_mm;
-  gboolean tabbed; /* joined by a tab, which is there: see fold/tabs.h */
-  gboolean folded; /* not cut, but folded double: see fold/folded-corner.h */
+  BfSideName end_wall; /* which gives way to the other: see fold/end-wall.h */
+  gboolean tabbed;     /* joined by a tab, which is there: see fold/tabs.h */
+  gboolean folded;     /* not cut, but folded double: see fold/folded-corner.h */
   double interior_rad;
   BfVec2 vertex, before_in, after_in; /* unit vectors along the edges, from it */
   BfVec2 outer_vertex;                /* the vertex counted outside, whatever the part's measure */

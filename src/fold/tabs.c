@@ -8,6 +8,7 @@
 #include "fold/corner.h"
 #include "fold/corner-sides.h"
 #include "fold/end-relief.h"
+#include "fold/end-wall.h"
 #include "fold/score.h"
 #include "fold/side.h"
 
@@ -40,25 +41,43 @@ static const struct
 #define HEM_RAD (G_PI - 1e-6)
 
 char *
-bf_tab_id (const char *wall)
+bf_tab_id (const char *wall, BfSideName end)
 {
-  return g_strconcat (wall, "-tab", NULL);
+  return g_strconcat (wall, end == BF_SIDE_START ? "-start-tab" : "-end-tab", NULL);
+}
+
+gboolean
+bf_is_tab (const BfFlange *flange)
+{
+  g_autofree char *id = NULL;
+
+  if (flange->edge != BF_EDGE_START && flange->edge != BF_EDGE_END)
+    return FALSE;
+  id = bf_tab_id (flange->on, flange->edge == BF_EDGE_START ? BF_SIDE_START : BF_SIDE_END);
+  return strcmp (id, flange->id) == 0;
+}
+
+static BfEdgeKind
+edge_of (BfSideName name)
+{
+  return name == BF_SIDE_START ? BF_EDGE_START : BF_EDGE_END;
 }
 
 const BfFlap *
 bf_tab_of (const BfLayout *layout, const BfMeeting *meeting)
 {
-  const BfFlap *covered = bf_meeting_flap (layout, meeting, BF_SIDE_START), *tab;
+  BfSideName name = meeting->end_wall;
+  const BfFlap *covered = bf_meeting_flap (layout, meeting, name), *tab;
   g_autofree char *id = NULL;
   int found;
 
   if (meeting->join != BF_JOIN_TAB)
     return NULL;
-  id = bf_tab_id (covered->flange->id);
+  id = bf_tab_id (covered->flange->id, name);
   found = bf_layout_find_flap (layout, id);
   tab = found < 0 ? NULL : &layout->flaps[found];
   if (tab == NULL || tab->parent < 0 || &layout->flaps[tab->parent] != covered ||
-      tab->flange->edge != BF_EDGE_START)
+      tab->flange->edge != edge_of (name))
     return NULL;
   return tab;
 }
@@ -104,11 +123,12 @@ find_reach (const BfLayout *layout, const BfMeeting *meeting, Reach *reach)
 {
   BfInsidePlane own, its;
   double at, its_at, tops[2];
-  const BfFlap *covered = bf_meeting_flap (layout, meeting, BF_SIDE_START);
-  const BfFlap *covering = bf_meeting_flap (layout, meeting, BF_SIDE_END);
+  BfSideName name = meeting->end_wall;
+  const BfFlap *covered = bf_meeting_flap (layout, meeting, name);
+  const BfFlap *covering = bf_meeting_flap (layout, meeting, bf_other_side (name));
 
-  bf_inside_plane (layout, meeting, BF_SIDE_START, &own);
-  bf_inside_plane (layout, meeting, BF_SIDE_END, &its);
+  bf_inside_plane (layout, meeting, name, &own);
+  bf_inside_plane (layout, meeting, bf_other_side (name), &its);
   if (!bf_inside_planes_cut (&own, &its, &at, &reach->lean) ||
       !bf_inside_planes_cut (&its, &own, &its_at, &reach->its_lean))
     return FALSE;
@@ -181,9 +201,11 @@ typedef struct
 static gboolean
 find_root_end (const BfLayout *layout, const BfMeeting *meeting, double least_mm, RootEnd *end)
 {
-  SideLine own = side_line (layout, meeting, BF_SIDE_START);
-  SideLine its = side_line (layout, meeting, BF_SIDE_END);
-  double sine = bf_vec2_cross (its.along, own.along), cosine = bf_vec2_dot (its.along, own.along);
+  SideLine own = side_line (layout, meeting, meeting->end_wall);
+  SideLine its = side_line (layout, meeting, bf_other_side (meeting->end_wall));
+  double way = meeting->end_wall == BF_SIDE_START ? 1.0 : -1.0; /* as seen in a mirror */
+  double sine = way * bf_vec2_cross (its.along, own.along),
+         cosine = bf_vec2_dot (its.along, own.along);
   double open_rad = atan2 (sine, cosine), room = least_mm, apart;
 
   if (sine < 0.0 && cosine < 0.0) /* wider than straight */
@@ -194,7 +216,7 @@ find_root_end (const BfLayout *layout, const BfMeeting *meeting, double least_mm
     return FALSE;
   if (open_rad < G_PI_2)
     {
-      apart = bf_vec2_cross (its.along, bf_vec2_sub (own.from, its.from));
+      apart = way * bf_vec2_cross (its.along, bf_vec2_sub (own.from, its.from));
       end->inset_mm = MAX (least_mm, (room - apart) / sine);
     }
   return TRUE;
@@ -207,12 +229,38 @@ size_tab (const BfLayout *layout, BfFlange *tab, double *inset_mm)
   BfBendSums sums;
   double half;
 
-  bf_bend_sums (&bend, bf_deg_to_rad (tab->angle_deg), layout->thickness_mm, layout->part->measure,
+  bf_bend_sums (&bend, bf_deg_to_rad (tab->angle_deg), layout->thickness_mm, BF_MEASURE_OUTSIDE,
                 &sums);
   tab->length_mm = sums.setback_mm + 2.0 * EDGE_OF_HOLES * hole_mm (layout->part);
   half = sums.allowance_mm / 2.0;
   *inset_mm = MAX (half, sums.outside_setback_mm - half) + 2.0 * layout->thickness_mm +
               bf_part_slack_mm (layout->part);
+}
+
+static void
+set_ends (BfFlange *tab, const RootEnd *root, const RootEnd *tip)
+{
+  gboolean from_root = tab->edge == BF_EDGE_START; /* an end side runs from tip to root */
+  const RootEnd *start = from_root ? root : tip, *end = from_root ? tip : root;
+
+  tab->start_mm = start->inset_mm;
+  tab->start_taper_deg = bf_rad_to_deg (start->taper_rad);
+  tab->end_mm = end->inset_mm;
+  tab->end_taper_deg = bf_rad_to_deg (end->taper_rad);
+}
+
+static BfFlange *
+new_tab (const BfLayout *layout, const BfMeeting *meeting, const char *id)
+{
+  const BfFlap *wall = bf_meeting_flap (layout, meeting, meeting->end_wall);
+  BfFlange *tab = bf_flange_new (id);
+
+  g_free (tab->on);
+  tab->on = g_strdup (wall->flange->id);
+  tab->edge = edge_of (meeting->end_wall);
+  tab->turn = wall->flange->turn;
+  tab->angle_deg = bf_rad_to_deg (tab_bend_rad (layout, meeting));
+  return tab;
 }
 
 /* The tab of a corner, or NULL where there is no room for one. At the root it stops short of the
@@ -222,34 +270,31 @@ size_tab (const BfLayout *layout, BfFlange *tab, double *inset_mm)
 static BfFlange *
 make_tab (const BfLayout *layout, const BfMeeting *meeting)
 {
-  const BfFlap *wall = bf_meeting_flap (layout, meeting, BF_SIDE_START);
-  const BfFlap *covering = bf_meeting_flap (layout, meeting, BF_SIDE_END);
+  BfSideName name = meeting->end_wall;
+  const BfFlap *wall = bf_meeting_flap (layout, meeting, name);
+  const BfFlap *covering = bf_meeting_flap (layout, meeting, bf_other_side (name));
   double edge = EDGE_OF_HOLES * hole_mm (layout->part), inset, end_inset, slope, tilt;
   double strip = MAX (2.0 * layout->thickness_mm, LEAST_STRIP_MM);
-  g_autofree char *id = bf_tab_id (wall->flange->id);
-  g_autoptr (BfFlange) tab = bf_flange_new (id);
+  g_autofree char *id = bf_tab_id (wall->flange->id, name);
+  g_autoptr (BfFlange) tab = new_tab (layout, meeting, id);
   Reach reach;
-  RootEnd end;
+  RootEnd root, tip;
 
-  g_free (tab->on);
-  tab->on = g_strdup (wall->flange->id);
-  tab->edge = BF_EDGE_START;
-  tab->turn = wall->flange->turn;
-  tab->angle_deg = bf_rad_to_deg (tab_bend_rad (layout, meeting));
   size_tab (layout, tab, &inset);
   if (!find_reach (layout, meeting, &reach) || reach.end_mm < wall->tip_w_mm / 2.0 ||
-      !find_root_end (layout, meeting, inset + strip, &end) ||
+      !find_root_end (layout, meeting, inset + strip, &root) ||
       bf_part_find_flange (layout->part, id) != NULL)
     return NULL;
   end_inset = wall->on_tip != NULL || covering->on_tip != NULL ? inset : 0.0;
   slope = sqrt (1.0 + reach.lean * reach.lean);
-  tilt = bf_rad_to_deg (atan (reach.its_lean));
-  tab->start_mm = end.inset_mm;
-  tab->start_taper_deg = MAX (bf_rad_to_deg (end.taper_rad), tilt);
-  tab->end_mm = MAX (reach.end_mm - reach.height_mm, 0.0) * slope + end_inset;
-  tab->end_taper_deg = MAX (0.0, -tilt);
-  if (reach.height_mm * slope - end.inset_mm - end_inset <
-      end_to_hole_mm (tab->start_taper_deg, edge) + end_to_hole_mm (tab->end_taper_deg, edge))
+  tilt = atan (reach.its_lean);
+  root.taper_rad = MAX (root.taper_rad, tilt);
+  tip.inset_mm = MAX (reach.end_mm - reach.height_mm, 0.0) * slope + end_inset;
+  tip.taper_rad = MAX (0.0, -tilt);
+  set_ends (tab, &root, &tip);
+  if (reach.height_mm * slope - root.inset_mm - end_inset <
+      end_to_hole_mm (bf_rad_to_deg (root.taper_rad), edge) +
+          end_to_hole_mm (bf_rad_to_deg (tip.taper_rad), edge))
     return NULL;
   return g_steal_pointer (&tab);
 }
@@ -347,7 +392,7 @@ bf_tabs_add (BfPart *part)
       const BfFlap *tab = bf_tab_of (layout, meeting);
 
       if (tab != NULL)
-        add_holes (with, bf_meeting_flap (layout, meeting, BF_SIDE_END), tab);
+        add_holes (with, bf_meeting_flap (layout, meeting, bf_other_side (meeting->end_wall)), tab);
     }
   bf_layout_free (layout);
   return g_steal_pointer (&with);

@@ -4,13 +4,17 @@
 
 #include "fold/layout.h"
 
-/* Corners joined by a tab: the wall before the corner covers the end of the wall after it, which
- * has a strip turned inward behind the covering wall, with holes through both for rivets or screws.
- * The strip is a flange like any other, on the start side of the wall after the corner; the part
- * that is folded has it though nobody drew it. */
+/* Corners joined by a tab: one wall covers the end of the other, the end wall (fold/end-wall.h),
+ * which has a strip turned inward behind the covering wall, with holes through both for rivets or
+ * screws. The strip is a flange like any other, on a side of the end wall; the part that is folded
+ * has it though nobody drew it. Its sizes count outside, whatever the part's measure: the end
+ * wall's side runs to its drawn line, and is to end at the covering wall. */
 
-/* The id of the tab on that wall. Returns: (transfer full). */
-char *bf_tab_id (const char *wall) G_GNUC_WARN_UNUSED_RESULT;
+/* The id of the tab at that end of the wall: "right-start-tab". Returns: (transfer full). */
+char *bf_tab_id (const char *wall, BfSideName end) G_GNUC_WARN_UNUSED_RESULT;
+
+/* TRUE where the flange is such a tab, by its id and where it stands. */
+gboolean bf_is_tab (const BfFlange *flange);
 
 /* The part with the tabs and holes that its corners ask for and can have.
  * Returns: (transfer full); a new reference to the part itself where there are none. */
