@@ -6,9 +6,10 @@
 #include "core/edit.h"
 #include "core/tolerance.h"
 #include "fold/fold.h"
-#include "make-part.h"
+#include "make-any.h"
 
-/* With -m thorough many more. Every sixth part is one of many sides, three flanges deep. */
+/* With -m thorough many more. Every sixth part is one of many sides, three flanges deep; every
+ * other sixth a box whose corners can be folded double. */
 #define N_PARTS 240
 #define N_THOROUGH 6000
 
@@ -16,48 +17,6 @@ static guint
 n_parts (void)
 {
   return g_test_thorough () ? N_THOROUGH : N_PARTS;
-}
-
-/* A part of 5 to 12 sides, walls on most, lips on the walls, some with lips of their own, every
- * join there is, and every way to turn. */
-static BfPart *
-make_deep (guint seed)
-{
-  static const BfJoin joins[] = { BF_JOIN_OPEN, BF_JOIN_COVERS_BEFORE, BF_JOIN_COVERS_AFTER,
-                                  BF_JOIN_UNTRIMMED, BF_JOIN_TAB };
-  g_autoptr (GRand) rand = g_rand_new_with_seed (seed);
-  guint n = (guint)g_rand_int_range (rand, 5, 13);
-  BfPart *part = make_ring (n, g_rand_double_range (rand, 150.0, 300.0), 40.0, 90.0);
-
-  part->metal.thickness_mm = g_rand_double_range (rand, 0.8, 2.0);
-  part->bend.inside_radius_mm = part->metal.thickness_mm * g_rand_double_range (rand, 0.0, 2.0);
-  part->measure = g_rand_boolean (rand) ? BF_MEASURE_INSIDE : BF_MEASURE_OUTSIDE;
-  for (guint i = n; i-- > 0;)
-    {
-      BfFlange *wall = g_ptr_array_index (part->flanges, i);
-      BfCorner *corner = bf_corner_new ("base", i);
-      g_autofree char *lip = g_strdup_printf ("lip-%u", i), *deep = g_strdup_printf ("deep-%u", i);
-
-      corner->join = joins[g_rand_int_range (rand, 0, G_N_ELEMENTS (joins))];
-      g_ptr_array_add (part->corners, corner);
-      wall->angle_deg = g_rand_double_range (rand, 30.0, 120.0);
-      wall->turn = g_rand_int_range (rand, 0, 4) == 0 ? BF_TURN_DOWN : BF_TURN_UP;
-      if (g_rand_int_range (rand, 0, 3) > 0)
-        add_lip (part, lip, wall->id, 25.0, g_rand_double_range (rand, 30.0, 110.0))->turn =
-            wall->turn;
-      if (bf_part_find_flange (part, lip) != NULL && g_rand_boolean (rand))
-        add_lip (part, deep, lip, 12.0, g_rand_double_range (rand, 30.0, 90.0))->turn =
-            g_rand_boolean (rand) ? BF_TURN_DOWN : BF_TURN_UP;
-      if (g_rand_int_range (rand, 0, 8) == 0 && bf_part_find_flange (part, lip) == NULL)
-        g_ptr_array_remove_index (part->flanges, i);
-    }
-  return part;
-}
-
-static BfPart *
-make_any (guint seed)
-{
-  return seed % 6 == 5 ? make_deep (seed) : make_random (seed);
 }
 
 static gboolean
@@ -177,7 +136,8 @@ test_volume (void)
     }
 }
 
-/* The rings' own area, arcs exact, is what the blank claims, and less than before the cuts. */
+/* The rings' own area, arcs exact, is what the blank claims, and less than
+ * before the cuts. */
 static void
 test_areas (void)
 {
@@ -194,26 +154,13 @@ test_areas (void)
     }
 }
 
-/* A tab always stands on the wall after the corner, in the mirror too. */
-static void
-leave_open (BfPart *part)
-{
-  for (guint i = 0; i < part->corners->len; i++)
-    {
-      BfCorner *corner = g_ptr_array_index (part->corners, i);
-
-      if (corner->join == BF_JOIN_TAB)
-        corner->join = BF_JOIN_OPEN;
-    }
-}
-
 static void
 test_mirror (void)
 {
   for (guint seed = 0; seed < n_parts (); seed++)
     {
       g_autoptr (BfPart) part = make_any (seed);
-      g_autoptr (BfPart) mirrored = (leave_open (part), bf_part_mirror (part));
+      g_autoptr (BfPart) mirrored = bf_part_mirror (part);
       g_autoptr (BfFold) fold = bf_fold (part), other = bf_fold (mirrored);
       const BfBox *a = &fold->blank.box, *b = &other->blank.box;
 
@@ -224,6 +171,18 @@ test_mirror (void)
       g_assert_cmpfloat_with_epsilon (a->max.x, -b->min.x, BF_TOLERANCE_SIZE_MM);
       g_assert_cmpfloat_with_epsilon (a->min.y, b->min.y, BF_TOLERANCE_SIZE_MM);
       g_assert_cmpfloat_with_epsilon (fold->formed.volume_mm3, other->formed.volume_mm3, 1e-5);
+    }
+}
+
+static void
+leave_open (BfPart *part)
+{
+  for (guint i = 0; i < part->corners->len; i++)
+    {
+      BfCorner *corner = g_ptr_array_index (part->corners, i);
+
+      if (corner->join == BF_JOIN_TAB)
+        corner->join = BF_JOIN_OPEN;
     }
 }
 
@@ -260,13 +219,15 @@ test_measure (void)
 
       if (part == NULL)
         continue;
-      leave_open (part); /* beside a tab its wall runs to the drawn line */
+      if (seed % 6 == 5)
+        leave_open (part); /* beside a tab, a wall that carries a lip is not quite the same metal */
       other = bf_edit_measure (part, part->measure == BF_MEASURE_INSIDE ? BF_MEASURE_OUTSIDE
                                                                         : BF_MEASURE_INSIDE);
       fold = bf_fold (part);
       if (!is_sound (fold))
         continue;
       again = bf_fold (other);
+      g_test_message ("seed %u", seed);
       g_assert_cmpfloat_with_epsilon (fold->blank.area_before_cuts_mm2,
                                       again->blank.area_before_cuts_mm2, 1e-6);
       g_assert_cmpfloat_with_epsilon (fold->formed.volume_mm3, again->formed.volume_mm3, 1e-6);
