@@ -145,6 +145,15 @@ find_reach (const BfLayout *layout, const BfMeeting *meeting, Reach *reach)
   return TRUE;
 }
 
+/* TRUE where the straight side ends between the metal's end, short of what the tip carries, and the
+ * tip as drawn: there the metal does not show where the side's flange ends. */
+static gboolean
+turns_under_lip (const BfFlap *wall, const Reach *reach)
+{
+  return reach->end_mm > bf_flap_flat_mm (wall) - BF_TOLERANCE_SIZE_MM &&
+         reach->end_mm < wall->tip_w_mm - BF_TOLERANCE_SIZE_MM;
+}
+
 static double
 tab_bend_rad (const BfLayout *layout, const BfMeeting *meeting)
 {
@@ -282,7 +291,7 @@ make_tab (const BfLayout *layout, const BfMeeting *meeting)
 
   size_tab (layout, tab, &inset);
   if (!find_reach (layout, meeting, &reach) || reach.end_mm < wall->tip_w_mm / 2.0 ||
-      !find_root_end (layout, meeting, inset + strip, &root) ||
+      turns_under_lip (wall, &reach) || !find_root_end (layout, meeting, inset + strip, &root) ||
       bf_part_find_flange (layout->part, id) != NULL)
     return NULL;
   end_inset = wall->on_tip != NULL || covering->on_tip != NULL ? inset : 0.0;
