@@ -9,11 +9,18 @@
 #include "paint/palette.h"
 
 /* Where two pages join, the one to the right or below is cut along the line and glued onto the
- * other. Both show the same crosses on that line, so that halves meet wholes. */
+ * other. Both show the same crosses on that line, so that halves meet wholes. Beside a cross stands
+ * a scale of ticks: on the one side of the line they are 3 mm apart, on the other 2.8. Where the
+ * pages lie right, the cross meets itself; where they have slipped along the line by 0.2 mm, the
+ * first ticks meet, by 0.4 the second, and so on. */
 
 #define CROSS_ARM_MM BF_TEMPLATE_CROSS_ARM_MM
 #define CROSS_DIAMOND_MM 1.5
 #define CLEAR_OF_LINES_MM 0.5
+#define N_TICKS 4 /* to either side of the cross */
+#define TICK_MM 2.0
+#define NEAR_PITCH_MM 3.0
+#define FAR_PITCH_MM 2.8
 #define LINE_RGB 0x5A5A5A
 #define GLUE_RGB 0xF0F0F0
 
@@ -21,6 +28,7 @@
 typedef struct
 {
   BfVec2 ends[2]; /* of the line along the join */
+  BfVec2 back;    /* unit: from the line to the page that is glued on to */
   BfBox strip;    /* from that line to the window's edge */
 } Join;
 
@@ -54,6 +62,9 @@ find_join (const BfTemplatePlan *plan, const BfPlanPage *page, BfPageSide side, 
       line.max.y = strip.max.y = page->cell.min.y;
       strip.min.y = page->window.min.y;
     }
+  join->back =
+      side == BF_SIDE_LEFT || side == BF_SIDE_RIGHT ? bf_vec2 (-1.0, 0.0) : bf_vec2 (0.0, 1.0);
+  join->back = bf_template_plan_unturn (plan, join->back);
   join->ends[0] = bf_template_plan_unturn (plan, line.min);
   join->ends[1] = bf_template_plan_unturn (plan, line.max);
   join->strip = bf_box_empty ();
@@ -61,25 +72,60 @@ find_join (const BfTemplatePlan *plan, const BfPlanPage *page, BfPageSide side, 
   bf_box_extend (&join->strip, bf_template_plan_unturn (plan, strip.max));
 }
 
+/* length_mm: along the join. */
 static BfPlate
-cross_plate (BfVec2 at)
+cross_plate (const Join *join, double length_mm)
 {
-  return (BfPlate){ at, bf_vec2 (1.0, 0.0), 2.0 * CROSS_ARM_MM, 2.0 * CROSS_ARM_MM };
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (join->ends[1], join->ends[0]));
+
+  return (BfPlate){ { 0.0, 0.0 }, along, length_mm, 2.0 * CROSS_ARM_MM };
 }
 
-static BfVec2
-cross_place (const Join *join, const BfLabelField *field, gboolean from_end)
+/* FALSE where no place is free: the plate then lies at the first. */
+static gboolean
+find_free (const Join *join, const BfLabelField *field, gboolean from_end, BfPlate *plate)
 {
   BfVec2 start = join->ends[from_end ? 1 : 0];
   BfVec2 step = bf_vec2_sub (join->ends[from_end ? 0 : 1], start);
 
   for (guint i = 0; i < G_N_ELEMENTS (cross_shares); i++)
     {
-      BfPlate plate = cross_plate (bf_vec2_along (start, step, cross_shares[i]));
-      if (bf_label_field_is_free (field, &plate))
-        return plate.centre;
+      plate->centre = bf_vec2_along (start, step, cross_shares[i]);
+      if (bf_label_field_is_free (field, plate))
+        return TRUE;
     }
-  return bf_vec2_along (start, step, cross_shares[0]);
+  plate->centre = bf_vec2_along (start, step, cross_shares[0]);
+  return FALSE;
+}
+
+/* Room for the cross and its ticks, else for the cross alone. */
+static BfPlate
+cross_place (const Join *join, const BfLabelField *field, gboolean from_end)
+{
+  BfPlate plate = cross_plate (join, 2.0 * (N_TICKS * NEAR_PITCH_MM + CLEAR_OF_LINES_MM));
+
+  if (find_free (join, field, from_end, &plate))
+    return plate;
+  plate = cross_plate (join, 2.0 * CROSS_ARM_MM);
+  find_free (join, field, from_end, &plate);
+  return plate;
+}
+
+static void
+draw_ticks (const Join *join, const BfPlate *plate, cairo_t *cr)
+{
+  for (int k = -N_TICKS; k <= N_TICKS; k++)
+    {
+      BfVec2 near = bf_vec2_along (plate->centre, plate->along, k * NEAR_PITCH_MM);
+      BfVec2 far = bf_vec2_along (plate->centre, plate->along, k * FAR_PITCH_MM);
+      if (k == 0)
+        continue;
+      cairo_move_to (cr, near.x, -near.y);
+      cairo_rel_line_to (cr, join->back.x * TICK_MM, -join->back.y * TICK_MM);
+      cairo_move_to (cr, far.x, -far.y);
+      cairo_rel_line_to (cr, -join->back.x * TICK_MM, join->back.y * TICK_MM);
+    }
+  cairo_stroke (cr);
 }
 
 void
@@ -134,8 +180,11 @@ join_words (const BfTemplate *template, BfPageSide side, int neighbour)
 
 /* Lays the words in the strip beside the line, where they hide nothing. words: (transfer full). */
 static void
-draw_words (
-    const BfTemplate *template, const Join *join, const BfVec2 crosses[2], char *words, cairo_t *cr)
+draw_words (const BfTemplate *template,
+            const Join *join,
+            const BfPlate crosses[2],
+            char *words,
+            cairo_t *cr)
 {
   g_autoptr (BfLabelField) field =
       bf_blank_label_field (template->fold, &join->strip, CLEAR_OF_LINES_MM);
@@ -148,10 +197,7 @@ draw_words (
       words, BF_TEMPLATE_CAP_MM, FALSE, bf_blank_upright (bf_vec2_unit (step), turn_rad));
 
   for (int i = 0; i < 2; i++)
-    {
-      BfPlate plate = cross_plate (crosses[i]);
-      bf_label_field_add_plate (field, &plate);
-    }
+    bf_label_field_add_plate (field, &crosses[i]);
   for (guint i = 0; i < G_N_ELEMENTS (words_shares); i++)
     {
       BfVec2 on_line = bf_vec2_along (join->ends[0], step, words_shares[i]);
@@ -167,7 +213,7 @@ static void
 draw_join (const BfTemplate *template, const BfPlanPage *page, BfPageSide side, cairo_t *cr)
 {
   g_autoptr (BfLabelField) field = bf_blank_label_field (template->fold, NULL, CLEAR_OF_LINES_MM);
-  BfVec2 crosses[2];
+  BfPlate crosses[2];
   Join join;
 
   find_join (template->plan, page, side, &join);
@@ -178,7 +224,9 @@ draw_join (const BfTemplate *template, const BfPlanPage *page, BfPageSide side, 
   for (int i = 0; i < 2; i++)
     {
       crosses[i] = cross_place (&join, field, i == 1);
-      bf_template_draw_cross (cr, crosses[i]);
+      bf_template_draw_cross (cr, crosses[i].centre);
+      if (crosses[i].width > 3.0 * CROSS_ARM_MM)
+        draw_ticks (&join, &crosses[i], cr);
     }
   draw_words (template, &join, crosses, join_words (template, side, page->neighbour[side]), cr);
 }

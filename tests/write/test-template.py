@@ -318,6 +318,23 @@ def test_crosses_of_neighbours_agree(folder):
             assert math.dist(centre, twins[0]) < 0.01
 
 
+def test_ticks_show_a_misfit(folder):
+    """Beside crosses, ticks 3 mm apart on the one side of the join, 2.8 on the other: a slip of
+    0.2 mm makes the first ones meet. Both pages show them at one place of the blank."""
+    template = Template(folder, BIG, '--paper', 'A4')
+    ticks = [{tuple(round(c, 2) for c in template.on_blank(i, [(s + e) / 2 for s, e in zip(l.a, l.b)]))
+              for l in lines if abs(l.length - 2) < 0.001 and l.width < 0.25}
+             for i, lines in enumerate(template.lines)]
+    shared = [a & b for k, a in enumerate(ticks) for b in ticks[k + 1:] if a & b]
+    assert shared and all(len(both) % 16 == 0 for both in shared), [len(both) for both in shared]
+    both = sorted(shared[0])
+    axis = 0 if len({p[0] for p in both}) < len({p[1] for p in both}) else 1
+    for side in {p[axis] for p in both}:
+        along = sorted(p[1 - axis] for p in both if p[axis] == side)
+        steps = {round(b - a, 1) for a, b in zip(along, along[1:])}
+        assert steps & {3.0, 2.8} and len(steps & {3.0, 2.8}) == 1, steps
+
+
 def test_crosses_lie_in_the_overlap(folder):
     """Five millimetres inside the window of both pages that show them."""
     template = Template(folder, cases.TRAY, '--paper', 'A4')
