@@ -109,6 +109,20 @@ read_thing (const char *id, const Reading *reading)
     g_ptr_array_add (reading->faults, g_strdup_printf ("%s: %s", path, reader.error->message));
 }
 
+void
+bf_own_read_one (
+    const BfOwnKind *kind, const char *id, BfOwnFunc func, gpointer data, GPtrArray *faults)
+{
+  Reading reading = { kind, func, data, faults };
+  g_autofree char *path = NULL;
+
+  g_return_if_fail (kind != NULL && id != NULL && func != NULL && faults != NULL);
+
+  path = thing_path (kind, id);
+  if (g_file_test (path, G_FILE_TEST_EXISTS))
+    read_thing (id, &reading);
+}
+
 static int
 compare_ids (gconstpointer a, gconstpointer b)
 {

@@ -23,6 +23,11 @@ typedef void (*BfOwnFunc) (BfReader *reader, const BfPlace *root, const char *id
  * is wrong". */
 void bf_own_read (const BfOwnKind *kind, BfOwnFunc func, gpointer data, GPtrArray *faults);
 
+/* The same for the one thing of that id, if it is there; the folder "." is $XDG_DATA_HOME/benchfold
+ * itself. */
+void bf_own_read_one (
+    const BfOwnKind *kind, const char *id, BfOwnFunc func, gpointer data, GPtrArray *faults);
+
 /* An id for a new thing of that name that no file has yet: "Shed steel" becomes "shed-steel", or
  * "shed-steel-2". taken: ids that are not free for other reasons, or NULL; ends with NULL.
  * Returns: (transfer full). */

@@ -61,7 +61,7 @@ draw_cuts (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 {
   for (guint i = 0; i < fold->blank.rings->len; i++)
     {
-      bf_pen_apply (bf_pen (bf_blank_ring_purpose (fold, i)), cr, style->unit, style->dark);
+      bf_pens_apply (style->pens, bf_blank_ring_purpose (fold, i), cr, style->unit, style->dark);
       bf_ring_path (bf_blank_ring (&fold->blank, i), cr);
       cairo_stroke (cr);
     }
@@ -88,7 +88,7 @@ draw_slot_reach (const BfBendSlot *slot, cairo_t *cr)
 static void
 draw_slot_reaches (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 {
-  bf_pen_apply (bf_pen (BF_PURPOSE_DRILL), cr, style->unit, style->dark);
+  bf_pens_apply (style->pens, BF_PURPOSE_DRILL, cr, style->unit, style->dark);
   for (guint i = 0; i < fold->bends->len; i++)
     for (guint k = 0; k < bf_fold_bend (fold, i)->slots->len; k++)
       draw_slot_reach (bf_bend_slot (bf_fold_bend (fold, i), k), cr);
@@ -100,7 +100,7 @@ draw_bend (const BfVec2 line[2], BfTurn turn, const BfBlankStyle *style, cairo_t
 {
   BfPurpose purpose = turn == BF_TURN_UP ? BF_PURPOSE_BEND_UP : BF_PURPOSE_BEND_DOWN;
 
-  bf_pen_apply (bf_pen (purpose), cr, style->unit, style->dark);
+  bf_pens_apply (style->pens, purpose, cr, style->unit, style->dark);
   cairo_move_to (cr, line[0].x, line[0].y);
   cairo_line_to (cr, line[1].x, line[1].y);
   cairo_stroke (cr);
@@ -129,7 +129,7 @@ draw_bend_lines (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 
       if (!(style->layers & (line->purpose == BF_PURPOSE_BAR ? BF_BLANK_BARS : BF_BLANK_BENDS)))
         continue;
-      bf_pen_apply (bf_pen (line->purpose), cr, style->unit, style->dark);
+      bf_pens_apply (style->pens, line->purpose, cr, style->unit, style->dark);
       if (line->tick)
         cairo_set_dash (cr, NULL, 0, 0.0);
       cairo_move_to (cr, line->a.x, line->a.y);
@@ -155,7 +155,7 @@ draw_drills (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 {
   const BfBlank *blank = &fold->blank;
 
-  bf_pen_apply (bf_pen (BF_PURPOSE_DRILL), cr, style->unit, style->dark);
+  bf_pens_apply (style->pens, BF_PURPOSE_DRILL, cr, style->unit, style->dark);
   for (guint i = 0; i < fold->reliefs->len; i++)
     {
       const BfRelief *relief = bf_fold_relief (fold, i);
@@ -179,7 +179,7 @@ draw_words (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 {
   g_autoptr (GPtrArray) labels = bf_blank_labels (fold, style);
 
-  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, style->unit, style->dark);
+  bf_pens_apply (style->pens, BF_PURPOSE_NOTE, cr, style->unit, style->dark);
   for (guint i = 0; i < labels->len; i++)
     bf_blank_label_draw (g_ptr_array_index (labels, i), cr);
 }

@@ -4,6 +4,7 @@
 
 #include <cairo.h>
 
+#include "core/own-pens.h"
 #include "fold/fold.h"
 
 /* The blank as a picture: what is cut, bent and drilled, in the pens of paint/palette.h, and the
@@ -40,9 +41,10 @@ typedef struct
   const GArray *keep_off; /* BfBox of the blank that words keep off, for things that the caller
                            * puts there itself; NULL for none */
 
-  int highlight_face; /* index of a face to light up, or −1 */
-  gboolean dark;      /* for a dark surface */
-  BfUnits units;      /* for the numbers in words */
+  int highlight_face;   /* index of a face to light up, or −1 */
+  gboolean dark;        /* for a dark surface */
+  const BfPenSet *pens; /* the person's own, for paper; NULL: those of paint/palette.h */
+  BfUnits units;        /* for the numbers in words */
 } BfBlankStyle;
 
 /* All lines and words at full size, 2.6 mm capitals, nothing highlighted, the part's units. */

@@ -67,3 +67,43 @@ bf_pen_apply (const BfPen *pen, cairo_t *cr, double unit, gboolean dark)
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_MITER);
   bf_set_source_rgb (cr, turns_light ? NEAR_WHITE : colours[pen->colour]);
 }
+
+/* Words are in no pen of the person's. */
+static const BfOwnPen *
+own_pen (const BfPenSet *set, BfPurpose purpose)
+{
+  switch (purpose)
+    {
+    case BF_PURPOSE_CUT_OUTSIDE:
+    case BF_PURPOSE_CUT_INSIDE:
+      return &set->pens[BF_PEN_CUT];
+    case BF_PURPOSE_BEND_UP:
+      return &set->pens[BF_PEN_BEND_UP];
+    case BF_PURPOSE_BEND_DOWN:
+      return &set->pens[BF_PEN_BEND_DOWN];
+    case BF_PURPOSE_SLOT:
+      return &set->pens[BF_PEN_SLOT];
+    case BF_PURPOSE_DRILL:
+      return &set->pens[BF_PEN_DRILL];
+    case BF_PURPOSE_SCORE:
+      return &set->pens[BF_PEN_SCORE];
+    case BF_PURPOSE_BAR:
+      return &set->pens[BF_PEN_BAR_LINE];
+    case BF_PURPOSE_NOTE:
+    case BF_N_PURPOSES:
+    default:
+      return NULL;
+    }
+}
+
+void
+bf_pens_apply (const BfPenSet *set, BfPurpose purpose, cairo_t *cr, double unit, gboolean dark)
+{
+  const BfOwnPen *own = set != NULL ? own_pen (set, purpose) : NULL;
+
+  bf_pen_apply (bf_pen (purpose), cr, unit, dark);
+  if (own == NULL)
+    return;
+  cairo_set_line_width (cr, own->width_mm * unit);
+  bf_set_source_rgb (cr, own->rgb);
+}

@@ -5,6 +5,8 @@
 #include <cairo.h>
 #include <glib.h>
 
+#include "core/own-pens.h"
+
 /* Colours and pens. Every line says by its colour, and again by its dash for a black and white
  * printer, what it is for.
  *
@@ -64,6 +66,10 @@ const BfPen *bf_pen (BfPurpose purpose);
 /* Sets colour, width and dash on cr. unit: how many of cr's units one millimetre of paper takes.
  * dark: black turns to near white, for a dark surface. */
 void bf_pen_apply (const BfPen *pen, cairo_t *cr, double unit, gboolean dark);
+
+/* The same in the person's own colour and width; set NULL: as bf_pen() has it. */
+void
+bf_pens_apply (const BfPenSet *set, BfPurpose purpose, cairo_t *cr, double unit, gboolean dark);
 
 /* Sets a colour of 0xRRGGBB on cr. */
 void bf_set_source_rgb (cairo_t *cr, guint32 rgb);

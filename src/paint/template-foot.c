@@ -114,12 +114,12 @@ draw_legend_words (cairo_t *cr, const char *words, double x)
 }
 
 static double
-draw_line_sample (cairo_t *cr, BfPurpose purpose, const char *words, double x)
+draw_line_sample (const BfPenSet *pens, cairo_t *cr, BfPurpose purpose, const char *words, double x)
 {
   /* Two whole dashes of a bend up: a sample must show the gap. */
   double length = purpose == BF_PURPOSE_BEND_UP ? 20.5 : SAMPLE_MM;
 
-  bf_pen_apply (bf_pen (purpose), cr, 1.0, FALSE);
+  bf_pens_apply (pens, purpose, cr, 1.0, FALSE);
   cairo_move_to (cr, x, LEGEND_Y - CAP / 2.0);
   cairo_rel_line_to (cr, length, 0.0);
   cairo_stroke (cr);
@@ -127,11 +127,11 @@ draw_line_sample (cairo_t *cr, BfPurpose purpose, const char *words, double x)
 }
 
 static double
-draw_drill_sample (cairo_t *cr, const char *words, double x)
+draw_drill_sample (const BfPenSet *pens, cairo_t *cr, const char *words, double x)
 {
   double radius = CAP / 2.0, arm = radius + 0.6, y = LEGEND_Y - radius;
 
-  bf_pen_apply (bf_pen (BF_PURPOSE_DRILL), cr, 1.0, FALSE);
+  bf_pens_apply (pens, BF_PURPOSE_DRILL, cr, 1.0, FALSE);
   cairo_new_path (cr);
   cairo_arc (cr, x + arm, y, radius, 0.0, 2.0 * G_PI);
   cairo_new_sub_path (cr);
@@ -144,22 +144,23 @@ draw_drill_sample (cairo_t *cr, const char *words, double x)
 }
 
 static void
-draw_legend (const BfFold *fold, gboolean is_mirrored, cairo_t *cr, double width)
+draw_legend (const BfTemplate *template, cairo_t *cr, double width)
 {
-  double x = draw_line_sample (cr, BF_PURPOSE_CUT_OUTSIDE, _ ("cut"), 0.0);
+  const BfFold *fold = template->fold;
+  double x = draw_line_sample (template->pens, cr, BF_PURPOSE_CUT_OUTSIDE, _ ("cut"), 0.0);
 
   if (has_bend (fold, BF_TURN_UP))
-    x = draw_line_sample (cr, BF_PURPOSE_BEND_UP, _ ("fold up"), x);
+    x = draw_line_sample (template->pens, cr, BF_PURPOSE_BEND_UP, _ ("fold up"), x);
   if (has_bend (fold, BF_TURN_DOWN))
-    x = draw_line_sample (cr, BF_PURPOSE_BEND_DOWN, _ ("fold down"), x);
+    x = draw_line_sample (template->pens, cr, BF_PURPOSE_BEND_DOWN, _ ("fold down"), x);
   if (has_line (fold, BF_PURPOSE_SCORE))
-    x = draw_line_sample (cr, BF_PURPOSE_SCORE, _ ("score"), x);
+    x = draw_line_sample (template->pens, cr, BF_PURPOSE_SCORE, _ ("score"), x);
   if (has_line (fold, BF_PURPOSE_BAR))
-    x = draw_line_sample (cr, BF_PURPOSE_BAR, _ ("bar's edge"), x);
+    x = draw_line_sample (template->pens, cr, BF_PURPOSE_BAR, _ ("bar's edge"), x);
   if (has_drill (fold))
-    draw_drill_sample (cr, _ ("drill"), x);
-  bf_text_show (cr, is_mirrored ? _ ("marking side down") : _ ("marking side up"), CAP, 1.0,
-                bf_vec2 (width, LEGEND_Y));
+    draw_drill_sample (template->pens, cr, _ ("drill"), x);
+  bf_text_show (cr, template->is_mirrored ? _ ("marking side down") : _ ("marking side up"), CAP,
+                1.0, bf_vec2 (width, LEGEND_Y));
 }
 
 /* One line of the true length, apart from its ticks, so that a rule laid along it is not misled. */
@@ -259,7 +260,7 @@ bf_template_draw_foot (const BfTemplate *template, guint i, cairo_t *cr, double 
   draw_extra_row (template->warning, cr, width_mm);
   for (guint row = 0; row < template->notices->len; row++)
     draw_extra_row (g_ptr_array_index (template->notices, row), cr, width_mm);
-  draw_legend (template->fold, template->is_mirrored, cr, width_mm);
+  draw_legend (template, cr, width_mm);
   draw_part_data (template, cr, column - COLUMN_GAP);
   draw_bars (cr);
   draw_page_column (template, i, cr, column, PAGE_COLUMN - MAP_WIDTH - COLUMN_GAP);

@@ -137,6 +137,7 @@ draw_lines (const BfTemplate *template, const BfCornerPiece *piece, cairo_t *cr)
   g_array_append_val (keep_off, cross);
   bf_blank_style_init (&style, template->fold);
   style.units = template->units;
+  style.pens = template->pens;
   style.cap_height_mm = CAP;
   style.view = &view;
   style.keep_off = keep_off;

@@ -14,6 +14,7 @@ struct _BfTemplate
   BfFold *asked; /* as the caller has it */
   BfFold *fold;  /* as it is drawn: that one, or as the metal's other face shows it */
   gboolean is_mirrored;
+  const BfPenSet *pens; /* or NULL */
   BfPrinterScale printer;
   BfPaperKind paper_kind;
   double width_mm, height_mm; /* the page; the plan knows it as it comes out of the printer */

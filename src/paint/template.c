@@ -255,6 +255,7 @@ take_options (BfTemplate *template, const BfTemplateOptions *options)
   template->paper_kind = paper->kind;
   template->printer = is_right ? bf_printer_scale_none () : options->printer;
   template->is_mirrored = options->mirror;
+  template->pens = options->pens;
 }
 
 BfTemplate *
@@ -361,6 +362,7 @@ draw_blank (const BfTemplate *template, guint i, cairo_t *cr)
 
   bf_blank_style_init (&style, template->fold);
   style.units = template->units;
+  style.pens = template->pens;
   style.cap_height_mm = BF_TEMPLATE_CAP_MM;
   style.turn_rad = bf_deg_to_rad (plan->turn_deg);
   style.view = &view;

@@ -4,6 +4,7 @@
 
 #include <cairo.h>
 
+#include "core/own-pens.h"
 #include "fold/fold.h"
 #include "paint/paper.h"
 #include "paint/printer-scale.h"
@@ -19,6 +20,7 @@ typedef struct
   gboolean mirror;        /* for the metal's other face: what is up there is told as down */
   gboolean corners_only;  /* pieces of the blank, on as few pages as can be, and distances between
                            * them, instead of the whole of it */
+  const BfPenSet *pens;   /* the person's own, for good; NULL: the defaults */
   BfPrinterScale printer; /* both 0 stand for a printer that is right */
 } BfTemplateOptions;
 

@@ -167,6 +167,14 @@ print_report (const char *report, GError **error)
   return FALSE;
 }
 
+/* Pens that can't be read are no reason to draw nothing: the usual ones are taken. */
+static void
+tell_pen_fault (const BfCommand *command)
+{
+  if (command->template_path != NULL && bf_own_pens_fault () != NULL)
+    print_error (NULL, bf_own_pens_fault ());
+}
+
 static gboolean
 write_outputs (const BfCommand *command, BfPart *part, GError **error)
 {
@@ -174,8 +182,10 @@ write_outputs (const BfCommand *command, BfPart *part, GError **error)
       bf_outputs_new (part, command->has_units ? &command->units : NULL, command->paper);
   g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
   g_autofree char *report = NULL;
+  BfOutputHow how = command->how;
 
-  bf_outputs_set_how (outputs, &command->how);
+  how.template.pens = bf_own_pens ();
+  bf_outputs_set_how (outputs, &how);
   report = command->report ? bf_outputs_report (outputs) : NULL;
   return add_files (command, outputs, batch, error) && bf_output_batch_commit (batch, error) &&
          (report == NULL || print_report (report, error));
@@ -208,6 +218,7 @@ run_outputs (const BfCommand *command)
       return BF_EXIT_BAD_INPUT;
     }
   tell_metal_faults (part);
+  tell_pen_fault (command);
   return write_outputs (command, part, &error) ? BF_EXIT_DONE : bf_command_refuse (error);
 }
 

@@ -505,6 +505,26 @@ def test_pattern_on_one_page(folder):
             assert any(line.joins(p, q, 0.01) and line.dashes for line in lines), bend['flange']
 
 
+def test_own_pens(folder):
+    """Pens of the data folder are drawn with; a broken file is named, and the usual pens are used."""
+    data = folder / 'data' / 'benchfold'
+    data.mkdir(parents=True)
+    environment = {'XDG_DATA_HOME': str(folder / 'data')}
+    head = '{"format": "benchfold-pens", "version": 1, '
+    part = cases.put(folder, cases.TRAY)
+    for text, blamed, colour, width in (
+            (head + '"cut": {"colour": "#0072B2", "width": 0.5}}', '', (0, 114, 178), 0.5),
+            (head + '"cut": {"colour": "blue"}}', 'pens.json: cut.colour: ', (0, 0, 0), 0.35)):
+        (data / 'pens.json').write_text(text, encoding='utf-8')
+        result = cases.run('--template', folder / 'pens.pdf', '--paper', 'A3', part,
+                           environment=environment)
+        assert result.returncode == 0 and blamed in result.stderr
+        assert len(result.stderr.splitlines()) == (1 if blamed else 0), result.stderr
+        lines = page_lines(folder / 'pens.pdf', 1)
+        assert any(line.colour == colour and abs(line.width - width) < 0.01 and line.length > 100
+                   for line in lines)
+
+
 def test_metadata(folder):
     info = Template(folder, cases.tray(name='Träy “2”'), '--paper', 'A4').info
     assert re.search(r'^Title: +Träy “2”$', info, re.M)
