@@ -214,7 +214,7 @@ def test_no_drill_centre_on_a_join(folder):
     for template in laid_out():
         drilled = [relief['at'] for relief in template.report['reliefs'] if relief['drill']]
         for i, lines in enumerate(template.lines):
-            joins = [line for line in lines if len(line.dashes) == 2 and line.width < 0.25 and
+            joins = [line for line in lines if line.colour == (90, 90, 90) and len(line.dashes) == 2 and
                      line.length > 50]
             for at in drilled:
                 x, y = template.on_page(i, at)
