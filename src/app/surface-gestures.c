@@ -27,12 +27,29 @@ typedef struct
   double pinch;
 } Gestures;
 
+/* The popover hangs on the bench, so that what is done in it comes by here as well: a press there
+ * took the keyboard away, a tremble became a drag, and a click on its words chose what lies
+ * beneath.
+ */
+static gboolean
+is_on_bench (Gestures *g, gpointer controller)
+{
+  GdkEvent *event = gtk_event_controller_get_current_event (controller);
+  GtkNative *native = gtk_widget_get_native (GTK_WIDGET (g->surface));
+
+  return event == NULL || gdk_event_get_surface (event) == gtk_native_get_surface (native);
+}
+
 static void
 drag_begin_cb (GtkGestureDrag *drag, double x, double y, gpointer user_data)
 {
   Gestures *g = user_data;
-  (void)drag;
 
+  if (!is_on_bench (g, drag))
+    {
+      gtk_gesture_set_state (GTK_GESTURE (drag), GTK_EVENT_SEQUENCE_DENIED);
+      return;
+    }
   gtk_widget_grab_focus (GTK_WIDGET (g->surface));
   g->start_px = bf_vec2 (x, y);
   g->dragged_px = bf_vec2 (0.0, 0.0);
@@ -113,9 +130,10 @@ click_released_cb (GtkGestureClick *click, int n_press, double x, double y, gpoi
   BfSurfaceScene *scene = bf_surface_get_scene (g->surface);
   BfVec2 px = bf_vec2 (x, y);
   BfSelection at = bf_surface_scene_pick (scene, px);
-  (void)click;
   (void)n_press;
 
+  if (!is_on_bench (g, click))
+    return;
   bf_surface_choose (g->surface, at);
   /* The floor itself has nothing to offer: its edges have. What an opening has stands beside it. */
   if ((at.face > 0 || at.edge != -1) && !bf_selection_is_opening (at))
@@ -128,9 +146,10 @@ static void
 motion_cb (GtkEventControllerMotion *motion, double x, double y, gpointer user_data)
 {
   Gestures *g = user_data;
-  (void)motion;
-  g->pointer_px = bf_vec2 (x, y);
-  if (g->drag == DRAG_NONE)
+  gboolean here = is_on_bench (g, motion);
+  if (here)
+    g->pointer_px = bf_vec2 (x, y);
+  if (g->drag == DRAG_NONE && here)
     bf_surface_point_at (g->surface,
                          bf_surface_scene_pick (bf_surface_get_scene (g->surface), g->pointer_px));
 }
@@ -147,8 +166,9 @@ static gboolean
 scroll_cb (GtkEventControllerScroll *scroll, double dx, double dy, gpointer user_data)
 {
   Gestures *g = user_data;
-  (void)scroll;
   (void)dx;
+  if (!is_on_bench (g, scroll))
+    return GDK_EVENT_PROPAGATE;
   bf_surface_view_zoom_at (bf_surface_get_view (g->surface), exp (-dy * 0.12), g->pointer_px);
   return GDK_EVENT_STOP;
 }

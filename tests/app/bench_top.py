@@ -81,15 +81,9 @@ def on_bench(app, role, name):
 
 
 def settled(app, role, name):
-    """What is called so, once it stays in its place: a window takes some frames to lay out."""
+    """What is called so, once it stays in its place."""
     node = on_bench(app, role, name)
-    places = []
-
-    def stays():
-        places.append(extents(node))
-        return len(places) > 4 and len(set(places[-4:])) == 1
-
-    gui.until(f'“{name}” to stay in its place', stays)
+    gui.steady(f'“{name}”', lambda: extents(node))
     return node
 
 
@@ -101,42 +95,38 @@ def geometry(window):
 
 
 def popover_place(app):
-    """Where the popover is on the display, once it stays there. Of the windows beside the main one
-    it is the largest: a tooltip is one, too."""
-    places = []
-
-    def stays():
-        found = subprocess.run(['xdotool', 'search', '--onlyvisible', '--pid', str(app.process.pid)],
-                               stdout=subprocess.PIPE, text=True).stdout.split()
-        places.append(max((geometry(window) for window in found if window != app.window),
-                          key=lambda place: place[2] * place[3]))
-        return places[-1] if len(places) > 3 and len(set(places[-3:])) == 1 else None
-
-    return gui.until('the popover on the display', stays)
+    """Where the popover is on the display. Of the windows beside the main one it is the largest: a
+    tooltip is one, too."""
+    found = subprocess.run(['xdotool', 'search', '--onlyvisible', '--pid', str(app.process.pid)],
+                           stdout=subprocess.PIPE, text=True).stdout.split()
+    return max((geometry(window) for window in found if window != app.window),
+               key=lambda place: place[2] * place[3])
 
 
-def is_gone(node):
-    try:
-        return not (gui.has_room(node) and node.getState().contains(pyatspi.STATE_SHOWING))
-    except Exception:  # gone so far that nothing can be asked of it
-        return True
+def is_there(app, role, name):
+    return any(node.getRoleName() == role and re.fullmatch(name, node.name) and gui.has_room(node)
+               and node.getState().contains(pyatspi.STATE_SHOWING) for node in gui.walk(bench(app)))
+
+
+def place_here(app, role, name):
+    """Where the middle of something in the popover at an edge is on the display. The popover is a
+    window of its own, which a slow display may still be moving."""
+    node = on_bench(app, role, name)
+    top = node
+    while top.getRoleName() != 'filler' or top.parent.name != 'Blank and formed part':
+        top = top.parent
+    left, up = popover_place(app)[:2]
+    x, y, width, height = extents(node)
+    from_x, from_y = extents(top)[:2]
+    return left + x - from_x + width // 2, up + y - from_y + height // 2
 
 
 def press_here(app, name):
-    """Clicks a button of the popover at an edge, one that is gone once it has been pressed. The
-    popover is a window of its own, which a slow display may still be moving."""
+    """Clicks a button of the popover at an edge, one that is gone once it has been pressed."""
     for _ in range(3):
-        button = settled(app, 'push button', name)
-        top = button
-        while top.getRoleName() != 'filler' or top.parent.name != 'Blank and formed part':
-            top = top.parent
-        left, up = popover_place(app)[:2]
-        x, y, width, height = extents(button)
-        from_x, from_y = extents(top)[:2]
-        gui.xdo('mousemove', '--sync', left + x - from_x + width // 2,
-                up + y - from_y + height // 2, 'click', 1)
+        gui.click_at(name, lambda: place_here(app, 'push button', name))
         try:
-            gui.until(f'“{name}” to be gone', lambda: is_gone(button), 6)
+            gui.until(f'“{name}” to be gone', lambda: not is_there(app, 'push button', name), 6)
             return
         except AssertionError:
             pass
@@ -153,8 +143,8 @@ def screen_place(app, node, dx=0, dy=0):
 
 def click_edge(app, name, dx=0, dy=0):
     """dx: aside of what stands in the edge's middle."""
-    x, y = screen_place(app, settled(app, 'push button', name), dx, dy)
-    gui.xdo('mousemove', '--sync', x, y, 'click', 1)
+    node = on_bench(app, 'push button', name)
+    gui.click_at(name, lambda: screen_place(app, node, dx, dy))
 
 
 def drag(app, name, dx, dy, aside=(0, 0)):
@@ -166,7 +156,8 @@ def drag(app, name, dx, dy, aside=(0, 0)):
 
 
 def give_size(app, name, words):
-    gui.xdo('mousemove', '--sync', *screen_place(app, settled(app, 'text', name)), 'click', 1)
+    node = on_bench(app, 'text', name)
+    gui.click_at(name, lambda: screen_place(app, node))
     has_focus(app, name)
     app.key('ctrl+a')
     app.type(words)

@@ -45,6 +45,21 @@ def children(node):
         return []
 
 
+def steady(what, read):
+    """What read gives, once it gives the same for a while: a window takes some frames to lay out,
+    and a popover to come to its place, and under a sanitizer a frame takes its time."""
+    seen = []
+
+    def stays():
+        seen.append((time.monotonic(), read()))
+        last = seen[-4:]
+        return (len(last) == 4 and all(value == last[0][1] for _, value in last)
+                and last[-1][0] - last[0][0] >= 0.2)
+
+    until(f'{what} to stay in its place', stays)
+    return seen[-1][1]
+
+
 def has_room(node):
     box = node.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
     return box.width > 0 and box.height > 0
@@ -52,6 +67,22 @@ def has_room(node):
 
 def xdo(*words):
     subprocess.run(['xdotool', *map(str, words)], check=True)
+
+
+def click_at(what, middle):
+    """Clicks at the point of the screen that middle gives, which may move until the pointer is
+    there: a popover finds its place. A hand comes by many small moves; after a single leap into a
+    window the toolkit has only heard that the pointer came in, not where it is, and the click is
+    lost. So the pointer goes there in two."""
+    place = steady(what, middle)
+    for _ in range(5):
+        xdo('mousemove', '--sync', place[0] - 3, place[1] - 2)
+        xdo('mousemove', '--sync', *place)
+        now = steady(what, middle)
+        if now == place:
+            break
+        place = now
+    xdo('click', 1)
 
 
 class App:
@@ -147,11 +178,14 @@ class App:
 
     def click(self, node, window=None):
         """window: the one that the node is in, where that is not the program's own."""
-        box = node.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
-        place = self.geometry(window)
-        # Without a compositor the window has a border of its own that the bus does not count.
-        xdo('mousemove', '--sync', place['X'] + box.x + box.width // 2 + 5,
-            place['Y'] + box.y + box.height // 2 + 5, 'click', 1)
+        def middle():
+            box = node.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
+            place = self.geometry(window)
+            # Without a compositor the window has a border of its own that the bus does not count.
+            return (place['X'] + box.x + box.width // 2 + 5,
+                    place['Y'] + box.y + box.height // 2 + 5)
+
+        click_at(node.name, middle)
 
     def text(self, node):
         content = node.queryText()

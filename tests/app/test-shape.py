@@ -6,8 +6,8 @@
 import subprocess
 
 import gui
-from bench_top import (BARE, WALL, click_edge, give_size, has_focus, on_bench, press_here, saved,
-                       walk_to, write)
+from bench_top import (BARE, WALL, click_edge, extents, give_size, has_focus, on_bench, place_here,
+                       press_here, saved, walk_to, write)
 
 
 def edges_are_walked_by_keys(program, folder):
@@ -96,6 +96,22 @@ def a_flange_hangs_on_the_side_of_a_wall(program, folder):
             ('front', 'end', 'up'), ('front', 'start', 'down')], flanges
 
 
+def the_popover_keeps_what_is_done_in_it(program, folder):
+    """A click on its words, and a scroll there, are not for what lies beneath."""
+    with gui.App(program, write(folder, BARE)) as app:
+        click_edge(app, 'Base edge 3, 200 mm')
+        on_bench(app, 'push button', 'Turn up')
+        before = extents(on_bench(app, 'push button', 'Base edge 2, 120 mm'))
+        gui.click_at('the title', lambda: place_here(app, 'label', 'Base edge 3, 200 mm'))
+        gui.xdo('click', 4, 'click', 4)
+        on_bench(app, 'push button', 'Turn up')
+        assert extents(on_bench(app, 'push button', 'Base edge 2, 120 mm')) == before
+        press_here(app, 'Turn up')
+        on_bench(app, 'push button', 'Base edge 3, 200 mm, back wall')
+        has_focus(app, 'Length of back')
+        app.key('Escape')
+
+
 def sizes_are_typed_beside_their_edges(program, folder):
     path = write(folder, WALL)
     with gui.App(program, path) as app:
@@ -133,6 +149,7 @@ gui.main([
     a_wall_is_turned_up_by_the_pointer,
     a_wall_is_made_and_unmade_by_keys,
     a_flange_hangs_on_the_side_of_a_wall,
+    the_popover_keeps_what_is_done_in_it,
     sizes_are_typed_beside_their_edges,
     a_decimal_comma_is_taken,
 ])
