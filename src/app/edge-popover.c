@@ -6,6 +6,7 @@
 
 #include "app/bend-sketch.h"
 #include "app/edge-edits.h"
+#include "app/key-shortcuts.h"
 #include "app/size-edits.h"
 #include "app/size-field.h"
 #include "app/surface-edges.h"
@@ -168,6 +169,7 @@ bf_edge_popover_init (BfEdgePopover *self)
   add_field (self, FIELD_ANGLE, BF_SIZE_FIELD_ANGLE, G_CALLBACK (angle_set_cb));
   g_signal_connect (keys, "key-pressed", G_CALLBACK (key_pressed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), keys);
+  bf_bind_keys (GTK_WIDGET (self));
 }
 
 GtkWidget *

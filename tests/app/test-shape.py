@@ -97,7 +97,8 @@ def a_flange_hangs_on_the_side_of_a_wall(program, folder):
 
 
 def the_popover_keeps_what_is_done_in_it(program, folder):
-    """A click on its words, and a scroll there, are not for what lies beneath."""
+    """A click on its words, and a scroll there, are not for what lies beneath; keys that hold
+    everywhere hold there, too."""
     with gui.App(program, write(folder, BARE)) as app:
         click_edge(app, 'Base edge 3, 200 mm')
         on_bench(app, 'push button', 'Turn up')
@@ -109,7 +110,10 @@ def the_popover_keeps_what_is_done_in_it(program, folder):
         press_here(app, 'Turn up')
         on_bench(app, 'push button', 'Base edge 3, 200 mm, back wall')
         has_focus(app, 'Length of back')
-        app.key('Escape')
+        app.key('Up')
+        on_bench(app, 'push button', 'Tip of back, 21 mm')
+        app.key('ctrl+z')
+        on_bench(app, 'push button', 'Tip of back, 20 mm')
 
 
 def sizes_are_typed_beside_their_edges(program, folder):
