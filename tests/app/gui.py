@@ -48,16 +48,18 @@ def children(node):
 def steady(what, read):
     """What read gives, once it gives the same for a while: a window takes some frames to lay out,
     and a popover to come to its place, and under a sanitizer a frame takes its time."""
-    seen = []
+    value, since, times = None, 0.0, 0
 
     def stays():
-        seen.append((time.monotonic(), read()))
-        last = seen[-4:]
-        return (len(last) == 4 and all(value == last[0][1] for _, value in last)
-                and last[-1][0] - last[0][0] >= 0.2)
+        nonlocal value, since, times
+        now = read()
+        if times == 0 or now != value:
+            value, since, times = now, time.monotonic(), 0
+        times += 1
+        return times >= 4 and time.monotonic() - since >= 0.2
 
     until(f'{what} to stay in its place', stays)
-    return seen[-1][1]
+    return value
 
 
 def has_room(node):
