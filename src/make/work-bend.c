@@ -15,6 +15,10 @@
 #define SQUARE_DEG 90.0
 #define HEM_DEG 180.0
 
+/* How much more than the sum says it may take over a bar (common practice: 1 to 3° for mild steel).
+ */
+#define PAST_SPREAD_DEG 2.0
+
 static char *
 what_words (const BfBendResult *bend)
 {
@@ -82,17 +86,28 @@ push_words (const BfFold *fold, const BfBendResult *bend)
   return g_strdup_printf (_ ("%s, %.0f kg"), words, kg);
 }
 
+/* Hands do not bend to tenths of a degree, and bars give: a range of whole ones. */
+static char *
+past_words (const BfBendResult *bend)
+{
+  double least = MAX (ceil (bf_rad_to_deg (bend->overbend_rad)), 1.0);
+
+  /* Translators: two angles, "1 to 3°" */
+  return g_strdup_printf (_ ("%.0f to %.0f°"), least, least + PAST_SPREAD_DEG);
+}
+
 static void
 add_numbers (const BfWork *work, BfWorkStep *step, const BfBendResult *bend)
 {
   double deg = bf_rad_to_deg (bend->angle_rad);
 
-  bf_work_add_number (step, _ ("turned"), bf_format_angle (deg));
   if (fabs (deg - SQUARE_DEG) > ALIKE_DEG && fabs (deg - HEM_DEG) > ALIKE_DEG)
-    bf_work_add_number (step, _ ("opening"), bf_format_angle (HEM_DEG - deg));
+    {
+      bf_work_add_number (step, _ ("turned"), bf_format_angle (deg));
+      bf_work_add_number (step, _ ("opening"), bf_format_angle (HEM_DEG - deg));
+    }
   if (!isnan (bend->overbend_rad) && fabs (deg - HEM_DEG) > ALIKE_DEG)
-    bf_work_add_number (step, _ ("go past by"),
-                        bf_format_angle (bf_rad_to_deg (bend->overbend_rad)));
+    bf_work_add_number (step, _ ("go past by"), past_words (bend));
   bf_work_add_length (work, step, _ ("inside radius"), bend->inside_radius_mm);
   if (!isnan (bend->force_n))
     bf_work_add_number (step, _ ("push"), push_words (work->fold, bend));

@@ -28,6 +28,10 @@ static gboolean apply_report (BfCommand *command, const char *value, GError **er
 static gboolean apply_template (BfCommand *command, const char *value, GError **error);
 static gboolean apply_pattern (BfCommand *command, const char *value, GError **error);
 static gboolean apply_marking (BfCommand *command, const char *value, GError **error);
+static gboolean apply_card (BfCommand *command, const char *value, GError **error);
+static gboolean apply_model (BfCommand *command, const char *value, GError **error);
+static gboolean apply_gauges (BfCommand *command, const char *value, GError **error);
+static gboolean apply_pack (BfCommand *command, const char *value, GError **error);
 static gboolean apply_demo (BfCommand *command, const char *value, GError **error);
 static gboolean apply_paper (BfCommand *command, const char *value, GError **error);
 static gboolean apply_units (BfCommand *command, const char *value, GError **error);
@@ -44,11 +48,11 @@ static const Option options[] = {
   { "--units", TRUE, FALSE, apply_units },
   { "--help", FALSE, FALSE, apply_help },
   { "--version", FALSE, FALSE, apply_version },
-  { "--card", TRUE, FALSE, NULL },
-  { "--model", TRUE, FALSE, NULL },
-  { "--gauges", TRUE, FALSE, NULL },
+  { "--card", TRUE, FALSE, apply_card },
+  { "--model", TRUE, FALSE, apply_model },
+  { "--gauges", TRUE, FALSE, apply_gauges },
   { "--strip", TRUE, FALSE, NULL },
-  { "--pack", TRUE, FALSE, NULL },
+  { "--pack", TRUE, FALSE, apply_pack },
   { "--corners-only", FALSE, FALSE, bf_command_how_corners_only },
   { "--mirror", FALSE, FALSE, bf_command_how_mirror },
   { "--kerf", TRUE, FALSE, bf_command_how_kerf },
@@ -107,6 +111,38 @@ apply_marking (BfCommand *command, const char *value, GError **error)
   if (!bf_output_has_suffix (value, ".pdf") && !bf_output_has_suffix (value, ".csv"))
     return refuse (error, "--marking", _ ("the file's name must end in .pdf or .csv"));
   command->marking_path = g_strdup (value);
+  return TRUE;
+}
+
+static gboolean
+apply_card (BfCommand *command, const char *value, GError **error)
+{
+  (void)error;
+  command->card_path = g_strdup (value);
+  return TRUE;
+}
+
+static gboolean
+apply_model (BfCommand *command, const char *value, GError **error)
+{
+  (void)error;
+  command->model_path = g_strdup (value);
+  return TRUE;
+}
+
+static gboolean
+apply_gauges (BfCommand *command, const char *value, GError **error)
+{
+  (void)error;
+  command->gauges_path = g_strdup (value);
+  return TRUE;
+}
+
+static gboolean
+apply_pack (BfCommand *command, const char *value, GError **error)
+{
+  (void)error;
+  command->pack_dir = g_strdup (value);
   return TRUE;
 }
 
@@ -242,7 +278,8 @@ static gboolean
 has_outputs (const BfCommand *command)
 {
   return command->report || command->template_path != NULL || command->patterns->len > 0 ||
-         command->marking_path != NULL;
+         command->marking_path != NULL || command->card_path != NULL ||
+         command->model_path != NULL || command->gauges_path != NULL || command->pack_dir != NULL;
 }
 
 static gboolean
@@ -273,7 +310,11 @@ static gboolean
 check_targets (const BfCommand *command, GError **error)
 {
   g_autoptr (GPtrArray) paths = g_ptr_array_new ();
+  char *const bench[] = { command->card_path, command->model_path, command->gauges_path };
 
+  for (guint i = 0; i < G_N_ELEMENTS (bench); i++)
+    if (bench[i] != NULL)
+      g_ptr_array_add (paths, bench[i]);
   if (command->template_path != NULL)
     g_ptr_array_add (paths, command->template_path);
   if (command->marking_path != NULL)
@@ -338,6 +379,10 @@ bf_command_free (BfCommand *command)
   g_ptr_array_unref (command->patterns);
   g_free (command->template_path);
   g_free (command->marking_path);
+  g_free (command->card_path);
+  g_free (command->model_path);
+  g_free (command->gauges_path);
+  g_free (command->pack_dir);
   g_free (command->demo_dir);
   g_free (command);
 }

@@ -36,12 +36,14 @@ typedef struct
                        --demo the one part that the demo writes. */
   gboolean help, version;
   gboolean report;
-  char *template_path;  /* NULL: none asked */
-  GPtrArray *patterns;  /* char *, each ending in .svg, .dxf or .pdf */
-  char *marking_path;   /* ending in .pdf or .csv; NULL: none asked */
-  char *demo_dir;       /* NULL: none asked */
-  const BfPaper *paper; /* NULL: not given */
-  gboolean has_units;   /* FALSE: each part's own */
+  char *template_path;                        /* NULL: none asked */
+  GPtrArray *patterns;                        /* char *, each ending in .svg, .dxf or .pdf */
+  char *marking_path;                         /* ending in .pdf or .csv; NULL: none asked */
+  char *card_path, *model_path, *gauges_path; /* NULL: none asked */
+  char *pack_dir;                             /* NULL: none asked */
+  char *demo_dir;                             /* NULL: none asked */
+  const BfPaper *paper;                       /* NULL: not given */
+  gboolean has_units;                         /* FALSE: each part's own */
   BfUnits units;
   BfOutputHow how;
   gboolean has_printer_scale, has_kerf, has_bend_lines; /* whether they were given */

@@ -9,6 +9,7 @@
 
 #include "core/own-metals.h"
 #include "core/part-file.h"
+#include "write/bench-outputs.h"
 #include "write/demo.h"
 #include "write/output-file.h"
 #include "write/outputs.h"
@@ -39,6 +40,11 @@ print_outputs_help (void)
          "                       given more than once, a file each\n"
          "  --marking OUT.pdf    marking out with a rule and a square, step by step, where\n"
          "                       there is no printer for the template; OUT.csv: as a table\n"
+         "  --card OUT.pdf       make card: the work step by step, bends in order, seams,\n"
+         "                       cautions, room to write down what was measured\n"
+         "  --model OUT.pdf      the part to be folded from stiff paper, on one page\n"
+         "  --gauges OUT.pdf     angle gauges for every bend that is not square\n"
+         "  --pack DIR           for a cutting service: DXF, SVG, a page with sizes, a note\n"
          "  --report             sizes, bends, reliefs, seams and checks as JSON, printed\n"
          "                       last; always in mm and degrees\n"
          "\n"));
@@ -144,6 +150,22 @@ load_part (const char *path, GError **error)
 }
 
 static gboolean
+add_bench_files (const BfCommand *command, BfOutputs *outputs, BfOutputBatch *batch, GError **error)
+{
+  if (command->card_path != NULL &&
+      !bf_outputs_add_card (outputs, batch, command->card_path, error))
+    return FALSE;
+  if (command->model_path != NULL &&
+      !bf_outputs_add_model (outputs, batch, command->model_path, error))
+    return FALSE;
+  if (command->gauges_path != NULL &&
+      !bf_outputs_add_gauges (outputs, batch, command->gauges_path, error))
+    return FALSE;
+  return command->pack_dir == NULL ||
+         bf_outputs_add_pack (outputs, batch, command->pack_dir, error);
+}
+
+static gboolean
 add_files (const BfCommand *command, BfOutputs *outputs, BfOutputBatch *batch, GError **error)
 {
   if (command->template_path != NULL &&
@@ -187,8 +209,10 @@ write_outputs (const BfCommand *command, BfPart *part, GError **error)
   how.template.pens = bf_own_pens ();
   bf_outputs_set_how (outputs, &how);
   report = command->report ? bf_outputs_report (outputs) : NULL;
-  return add_files (command, outputs, batch, error) && bf_output_batch_commit (batch, error) &&
-         (report == NULL || print_report (report, error));
+  return add_files (command, outputs, batch, error) &&
+         add_bench_files (command, outputs, batch, error) &&
+         (command->pack_dir == NULL || bf_pack_make_folder (command->pack_dir, error)) &&
+         bf_output_batch_commit (batch, error) && (report == NULL || print_report (report, error));
 }
 
 /* A part may name a metal of the person's own whose file is broken: it is folded without, and this

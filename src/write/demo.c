@@ -10,6 +10,7 @@
 #include <glib/gstdio.h>
 
 #include "core/part-file.h"
+#include "write/bench-outputs.h"
 #include "write/data-dir.h"
 #include "write/output-file.h"
 #include "write/outputs.h"
@@ -75,6 +76,8 @@ add_outputs (const BfCommand *command, BfOutputBatch *batch, BfPart *part, GErro
   g_autofree char *svg_path = demo_path (command->demo_dir, "-pattern.svg");
   g_autofree char *dxf_path = demo_path (command->demo_dir, "-pattern.dxf");
   g_autofree char *marking_path = demo_path (command->demo_dir, "-marking.pdf");
+  g_autofree char *card_path = demo_path (command->demo_dir, "-card.pdf");
+  g_autofree char *model_path = demo_path (command->demo_dir, "-model.pdf");
   g_autoptr (GBytes) report = NULL;
   char *text = bf_outputs_report (outputs);
 
@@ -84,14 +87,17 @@ add_outputs (const BfCommand *command, BfOutputBatch *batch, BfPart *part, GErro
   bf_output_batch_add (batch, report_path, report);
   return bf_outputs_add_pattern (outputs, batch, svg_path, error) &&
          bf_outputs_add_pattern (outputs, batch, dxf_path, error) &&
-         bf_outputs_add_marking (outputs, batch, marking_path, error);
+         bf_outputs_add_marking (outputs, batch, marking_path, error) &&
+         bf_outputs_add_card (outputs, batch, card_path, error) &&
+         bf_outputs_add_model (outputs, batch, model_path, error);
 }
 
 static void
 say_where (const BfCommand *command)
 {
   static const char *const tails[] = { BF_PART_FILE_SUFFIX, "-template.pdf", "-report.json",
-                                       "-pattern.svg",      "-pattern.dxf",  "-marking.pdf" };
+                                       "-pattern.svg",      "-pattern.dxf",  "-marking.pdf",
+                                       "-card.pdf",         "-model.pdf" };
 
   g_print ("%s\n", _ ("The demo's part and what was made of it:"));
   for (guint i = 0; i < G_N_ELEMENTS (tails); i++)

@@ -25,7 +25,7 @@ fold_in_units (BfFold *fold, BfUnits units)
 
   if (fold->part->units == units)
     return bf_fold_ref (fold);
-  part = bf_part_copy (fold->part);
+  part = bf_part_copy (fold->asked);
   part->units = units;
   return bf_fold (part);
 }

@@ -69,8 +69,7 @@ def test_bad_usage(folder):
 
 def test_not_built_yet(folder):
     part = cases.put(folder, cases.TRAY)
-    for option in ('--card=c.pdf', '--model=m.pdf', '--gauges=g.pdf',
-                   '--strip=s.pdf', '--pack=d'):
+    for option in ('--strip=s.pdf',):
         refused(cases.run(option, '--report', part, folder=folder), 2,
                 f'{option.split("=")[0]}: ', 'not built yet')
     assert [p.name for p in folder.iterdir()] == [part.name]
