@@ -12,8 +12,14 @@
 /* Metal gives way by this much without harm; less for thin metal. */
 #define GIVE_MM 0.1
 
-/* A bar is this much shorter than the bend at either end. */
-#define BAR_PLAY_MM 0.1
+/* A bar may end short of the bend's ends by so much, and no more than this
+ * share of its length; its back is bevelled at either end by this share of its
+ * width, so that it fits into sharp corners and beside walls that lean in
+ * (common practice). */
+#define BAR_SHORT_MM 10.0
+#define BAR_SHORT_SHARE 0.1
+#define BAR_BEVEL 0.6
+#define BAR_BEVEL_SHARE 0.25
 
 #define ROUND_SAGITTA_MM 0.05
 
@@ -37,7 +43,9 @@ typedef struct
   guint held_face;
 } Trial;
 
-/* ---- the metal ---------------------------------------------------------------------------- */
+/* ---- the metal
+ * ----------------------------------------------------------------------------
+ */
 
 static GArray *
 parts_of_face (const BfRing *outline)
@@ -159,7 +167,9 @@ hangs_on (const BfFold *fold, guint face, guint bend)
   return FALSE;
 }
 
-/* ---- the bars ----------------------------------------------------------------------------- */
+/* ---- the bars
+ * -----------------------------------------------------------------------------
+ */
 
 static gboolean
 needs_bar (const BfBendResult *bend)
@@ -167,7 +177,8 @@ needs_bar (const BfBendResult *bend)
   return bend->way == BF_BEND_WAY_BAR || bend->way == BF_BEND_WAY_BRAKE;
 }
 
-/* The tangent on the held side, as it runs, and the way from it into the held face. */
+/* The tangent on the held side, as it runs, and the way from it into the held
+ * face. */
 static void
 find_tangent (const Trial *trial, BfVec2 line[2], BfVec2 *inward)
 {
@@ -181,24 +192,37 @@ find_tangent (const Trial *trial, BfVec2 line[2], BfVec2 *inward)
   *inward = bf_vec2 (-along.y, along.x);
   if (bf_vec2_dot (*inward, bf_vec2_sub (bend->line[0], line[0])) > 0.0)
     *inward = bf_vec2_scale (*inward, -1.0);
-  line[0] = bf_vec2_along (line[0], along, BAR_PLAY_MM);
-  line[1] = bf_vec2_along (line[1], along, -BAR_PLAY_MM);
 }
 
-/* The two bars, as long as the bend and that wide, on both faces of what is held. */
+/* A bar in the blank, its front on the tangent. */
+static void
+find_bar (const Trial *trial, double width_mm, BfVec2 corners[4])
+{
+  BfVec2 line[2], inward, along;
+  double length, shorter, bevel;
+
+  find_tangent (trial, line, &inward);
+  length = bf_vec2_distance (line[0], line[1]);
+  along = bf_vec2_unit (bf_vec2_sub (line[1], line[0]));
+  shorter = MIN (BAR_SHORT_MM, BAR_SHORT_SHARE * length);
+  bevel = shorter + MIN (BAR_BEVEL * width_mm, BAR_BEVEL_SHARE * length);
+  corners[0] = bf_vec2_along (line[0], along, shorter);
+  corners[1] = bf_vec2_along (line[1], along, -shorter);
+  corners[2] = bf_vec2_along (bf_vec2_along (line[1], along, -bevel), inward, width_mm);
+  corners[3] = bf_vec2_along (bf_vec2_along (line[0], along, bevel), inward, width_mm);
+}
+
+/* The two bars, that wide, on both faces of what is held. */
 static void
 place_bars (const Trial *trial, double width_mm, GArray *bars)
 {
   const BfSolid *slab = &trial->test->slabs[trial->held_face];
   const double tops[] = { BF_BAR_HEIGHT_MM, -trial->test->fold->part->metal.thickness_mm };
-  BfVec2 line[2], inward;
   BfConvexPart part = { .n = 4 };
 
-  find_tangent (trial, line, &inward);
-  part.corners[0] = to_local (slab, line[0]);
-  part.corners[1] = to_local (slab, line[1]);
-  part.corners[2] = to_local (slab, bf_vec2_along (line[1], inward, width_mm));
-  part.corners[3] = to_local (slab, bf_vec2_along (line[0], inward, width_mm));
+  find_bar (trial, width_mm, part.corners);
+  for (guint i = 0; i < part.n; i++)
+    part.corners[i] = to_local (slab, part.corners[i]);
   for (guint i = 0; i < G_N_ELEMENTS (tops); i++)
     {
       BfFrame frame = slab->frame;
@@ -210,8 +234,8 @@ place_bars (const Trial *trial, double width_mm, GArray *bars)
     }
 }
 
-/* The first face that bars so wide would run into, or −1. The two that meet at the bend do not
- * count: a bar's nose is bevelled for what leans over it. */
+/* The first face that bars so wide would run into, or −1. The two that meet at
+ * the bend do not count: a bar's nose is bevelled for what leans over it. */
 static int
 find_bar_blocker (const Trial *trial, double width_mm)
 {
@@ -257,10 +281,12 @@ hold_mm (const Trial *trial)
   return far_mm;
 }
 
-/* ---- one bend ----------------------------------------------------------------------------- */
+/* ---- one bend
+ * -----------------------------------------------------------------------------
+ */
 
-/* The first face that swings into one that is held, or −1; where it hits in the end is not for here
- * to say. */
+/* The first face that swings into one that is held, or −1; where it hits in the
+ * end is not for here to say. */
 static int
 find_swing_blocker (const Trial *trial)
 {

@@ -7,10 +7,10 @@
 /* Whether a bend can be made while others are made already.
  *
  * Over a bar or in a brake one side of the bend line lies flat between two straight bars, cut to
- * the bend's length, with their front edges on the tangent; the other side swings. The bars are as
- * small as bars that hold thin metal come, so that what they can't reach nobody's bars reach. With
- * slots or a score nothing is clamped: the metal only has to swing. Faces count whole, bends
- * themselves do not. */
+ * about the bend's length, with their front edges on the tangent; the other side swings. The bars
+ * are as small as bars that hold thin metal come, so that what they can't reach nobody's bars
+ * reach. With slots or a score nothing is clamped: the metal only has to swing. Faces count whole,
+ * bends themselves do not. */
 
 /* Common practice, all three: a flat bar of 20 × 10 mm on either face, and what it has to grip. */
 #define BF_BAR_WIDTH_MM 20.0

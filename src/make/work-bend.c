@@ -5,6 +5,7 @@
 #include "core/units.h"
 #include "fold/bend-force.h"
 #include "fold/bend-order.h"
+#include "fold/bend-words.h"
 #include "make/work-private.h"
 
 #define NEWTONS_PER_KG 9.80665
@@ -100,7 +101,10 @@ static void
 add_numbers (const BfWork *work, BfWorkStep *step, const BfBendResult *bend)
 {
   double deg = bf_rad_to_deg (bend->angle_rad);
+  const char *lost = bf_bend_lost_words (work->fold, bend);
 
+  if (lost != NULL)
+    bf_work_add_number (step, _ ("joint"), g_strdup (lost));
   if (fabs (deg - SQUARE_DEG) > ALIKE_DEG && fabs (deg - HEM_DEG) > ALIKE_DEG)
     {
       bf_work_add_number (step, _ ("turned"), bf_format_angle (deg));

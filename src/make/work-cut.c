@@ -138,6 +138,25 @@ add_slots (BfWork *work, const BfBendResult *bend)
   step->caution = _ ("A slotted line has lost strength: no load hangs on it.");
 }
 
+static void
+add_score (BfWork *work, const BfBendResult *bend)
+{
+  BfWorkStep *step;
+
+  if (bend->way != BF_BEND_WAY_SCORE || isnan (bend->score_left_mm))
+    return;
+  step = bf_work_add (work, BF_STAGE_CUT,
+                      /* Translators: the flange's name */
+                      g_strdup_printf (bend->turn == BF_TURN_UP
+                                           ? _ ("Mill the groove of %s, on the marking side.")
+                                           : _ ("Mill the groove of %s, on the other side."),
+                                       bend->flange));
+  bf_work_add_length (work, step, _ ("leave"), bend->score_left_mm);
+  bf_work_add_length (work, step, _ ("groove at least"), bend->groove_mm);
+  step->caution =
+      _ ("A hand grinder holds only ±0.2 mm: mill or rout it, and try the depth on scrap.");
+}
+
 void
 bf_work_add_cut (BfWork *work, double guide_offset_mm)
 {
@@ -162,6 +181,8 @@ bf_work_add_cut (BfWork *work, double guide_offset_mm)
     add_one (work, i, guide_offset_mm);
   for (guint i = 0; i < work->fold->bends->len && bf_work_is_by_hand (work); i++)
     add_slots (work, bf_fold_bend (work->fold, i));
+  for (guint i = 0; i < work->fold->bends->len; i++)
+    add_score (work, bf_fold_bend (work->fold, i));
   step = bf_work_add (work, BF_STAGE_CUT, g_strdup (_ ("Take the burr off every edge and hole.")));
   step->caution = _ ("Deburr before you bend: hands go along these edges.");
 }

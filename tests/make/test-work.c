@@ -177,6 +177,39 @@ test_bend_words (void)
     }
 }
 
+/* A slotted or scored joint has lost strength, said where it is bent; grooves are milled before. */
+static void
+test_weakened (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+  BfFlange *front = add_flange (part, "front", 0, 60.0, 90.0);
+  BfFlange *back = add_flange (part, "back", 2, 60.0, 90.0);
+  g_autoptr (BfWork) work = NULL;
+  guint lost = 0, grooves = 0;
+
+  part->cutting.by = BF_CUTTING_DISC;
+  front->bend.way = BF_BEND_WAY_SLOTS;
+  front->bend.slot_mm = 40.0;
+  front->bend.bridge_mm = 15.0;
+  back->bend.way = BF_BEND_WAY_SCORE;
+  back->bend.score_left_mm = 0.6;
+  work = work_of (part);
+  for (guint i = 0; i < work->steps->len; i++)
+    {
+      const BfWorkStep *step = bf_work_step (work, i);
+
+      lost += number_of (step, "joint") != NULL ? 1 : 0;
+      if (strstr (step->words, "Mill the groove of back") == NULL)
+        continue;
+      grooves++;
+      g_assert_cmpint (step->stage, ==, BF_STAGE_CUT);
+      g_assert_cmpstr (number_of (step, "leave")->value, ==, "0.6 mm");
+    }
+  g_assert_cmpuint (lost, ==, 2);
+  g_assert_cmpuint (grooves, ==, 1);
+  g_assert_cmpuint (count_cautions (work, BF_STAGE_BEND, "Bend this line once"), ==, 2);
+}
+
 /* A part that is mostly flange is held by the flange. */
 static void
 test_held_by_flange (void)
@@ -292,6 +325,7 @@ main (int argc, char **argv)
   g_test_add_func ("/work/whole", test_whole);
   g_test_add_func ("/work/cautions", test_cautions);
   g_test_add_func ("/work/bend-words", test_bend_words);
+  g_test_add_func ("/work/weakened", test_weakened);
   g_test_add_func ("/work/held-by-flange", test_held_by_flange);
   g_test_add_func ("/work/formed-after", test_formed_after);
   g_test_add_func ("/work/join-order", test_join_order);
