@@ -5,7 +5,7 @@
 #include "core/tolerance.h"
 
 /* Less is filed, not cut. */
-#define LEAST_CUT_MM 0.5
+#define LEAST_CUT_MM 3.0
 
 /* Lengths that differ by less are alike. */
 #define ALIKE_MM 0.01

@@ -19,7 +19,7 @@ typedef struct
   gboolean from_hole, to_hole; /* it ends in a drilled relief */
 } BfCut;
 
-/* Straight edges that go on in one line are one cut; what is shorter than half a millimetre is
+/* Straight edges that go on in one line are one cut; what is shorter than 3 mm is
  * filed. keep_datum: FALSE where the blank's left and bottom edges are edges of the metal already.
  * Returns: (transfer full) (element-type BfCut). */
 GArray *bf_cuts (const BfFold *fold, gboolean keep_datum) G_GNUC_WARN_UNUSED_RESULT;

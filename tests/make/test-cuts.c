@@ -72,7 +72,7 @@ test_all_of_it (void)
             if (bf_ring_arc (ring, k, &arc))
               continue;
             straight += length;
-            crumbs += length < 0.5 ? length : 0.0;
+            crumbs += length < 3.0 ? length : 0.0;
           }
       for (guint i = 0; i < cuts->len; i++)
         cut += bf_cut (cuts, i)->length_mm;
