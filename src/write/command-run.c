@@ -44,7 +44,7 @@ print_outputs_help (void)
          "                       cautions, room to write down what was measured\n"
          "  --model OUT.pdf      the part to be folded from stiff paper, on one page\n"
          "  --gauges OUT.pdf     angle gauges for every bend that is not square\n"
-         "  --pack DIR           for a cutting service: DXF, SVG, a page with sizes, a note\n"
+         "  --pack DIR           for a cutting service: DXF, SVG, page with sizes, note\n"
          "  --report             sizes, bends, reliefs, seams and checks as JSON, printed\n"
          "                       last; always in mm and degrees\n"
          "\n"));
