@@ -16,6 +16,7 @@
 #include "fold/checks-reach.h"
 #include "fold/checks-reliefs.h"
 #include "fold/checks-score.h"
+#include "fold/checks-stock.h"
 #include "fold/fix-find.h"
 #include "fold/side.h"
 
@@ -296,6 +297,7 @@ bf_checks_find (BfFold *fold)
   bf_checks_find_scores (fold);
   bf_checks_find_openings (fold);
   bf_checks_find_part (fold);
+  bf_checks_find_stock (fold);
   bf_checks_find_joins (fold);
   bf_fixes_find (fold);
   sort_checks (fold);

@@ -40,14 +40,14 @@ add_guide (BfWork *work, double offset_mm)
           bf_work_add (work, BF_STAGE_CUT,
                        /* Translators: a length with its unit */
                        g_strdup_printf (_ ("Clamp a guide on the blank's side, %s from the line. "
-                                           "Short cuts first, long ones last."),
+                                           "Cut in the order of the numbers, short ones first."),
                                         offset));
     }
   else
-    step =
-        bf_work_add (work, BF_STAGE_CUT,
-                     g_strdup (_ ("Clamp a guide on the line, on the blank's side: the disc just "
-                                  "touches it. Short cuts first, long ones last.")));
+    step = bf_work_add (
+        work, BF_STAGE_CUT,
+        g_strdup (_ ("Clamp a guide on the line, on the blank's side: the disc just touches it. "
+                     "Cut in the order of the numbers, short ones first.")));
   bf_work_add_number (step, _ ("straight cuts"), g_strdup_printf ("%u", work->cuts->len));
   bf_work_add_length (work, step, _ ("together"), total_mm (work->cuts));
   bf_work_add_length (work, step, _ ("kerf"), bf_part_kerf_mm (work->fold->part));
@@ -75,18 +75,17 @@ add_plunge (BfWork *work)
   bf_work_add_length (work, step, _ ("plunge"), part->metal.thickness_mm + BF_PLUNGE_BEYOND_MM);
   bf_work_add_length (work, step, _ ("shorter behind"), lag);
   step->caution =
-      _ ("No side load on the disc. Hold up both halves, so that the cut does not close "
-         "on it.");
+      _ ("No side load on the disc. Hold up both halves, so that the cut does not close on it.");
   step->shows = BF_SHOWS_CUT;
 }
 
 static void
 add_snips (BfWork *work)
 {
-  BfWorkStep *step = bf_work_add (
-      work, BF_STAGE_CUT,
-      g_strdup (_ ("Cut with snips from the edge to the corner holes. Short cuts first, long ones "
-                   "last; let the waste curl up.")));
+  BfWorkStep *step =
+      bf_work_add (work, BF_STAGE_CUT,
+                   g_strdup (_ ("Cut with snips from the edge to the corner holes, in the order of "
+                                "the numbers, short cuts first; let the waste curl up.")));
 
   bf_work_add_number (step, _ ("straight cuts"), g_strdup_printf ("%u", work->cuts->len));
   bf_work_add_length (work, step, _ ("together"), total_mm (work->cuts));
@@ -172,9 +171,9 @@ bf_work_add_cut (BfWork *work, double guide_offset_mm)
     add_snips (work);
   else
     {
-      step = bf_work_add (work, BF_STAGE_CUT,
-                          g_strdup (_ ("Have the blank cut from the pattern file, holes before the "
-                                       "outline.")));
+      step = bf_work_add (
+          work, BF_STAGE_CUT,
+          g_strdup (_ ("Have the blank cut from the pattern file, holes before the outline.")));
       bf_work_add_length (work, step, _ ("cut in all"), work->fold->blank.cut_length_mm);
     }
   for (guint i = 0; i < work->cuts->len && bf_work_is_by_hand (work); i++)

@@ -18,14 +18,46 @@ expected_text (const BfWork *work, const BfMainSize *size)
   return g_strdup_printf ("%s ± %s", number, error);
 }
 
+static const char *
+source_name (BfErrorSource source)
+{
+  switch (source)
+    {
+    case BF_ERROR_MARKING:
+      return _ ("the marking");
+    case BF_ERROR_CUTTING:
+      return _ ("the cutting");
+    case BF_ERROR_BENDING:
+      return _ ("where the bend is made");
+    case BF_ERROR_ALLOWANCE:
+    case BF_N_ERROR_SOURCES:
+    default:
+      return _ ("the allowance for the bend");
+    }
+}
+
+/* What most is to be expected from, of the size that may be off most. */
+static char *
+measuring_words (const GArray *sizes)
+{
+  const BfMainSize *worst = bf_main_size (sizes, 0);
+
+  for (guint i = 1; i < sizes->len; i++)
+    if (bf_main_size (sizes, i)->error.total_mm > worst->error.total_mm)
+      worst = bf_main_size (sizes, i);
+  return g_strdup_printf (
+      /* Translators: what an error comes from, "the cutting" */
+      _ ("Measure the finished part and write it down: the next one gets better by it. Most of "
+         "what "
+         "it may be off comes from %s."),
+      source_name (worst->error.biggest));
+}
+
 static void
 add_measuring (BfWork *work)
 {
   g_autoptr (GArray) sizes = bf_main_sizes (work->fold);
-  BfWorkStep *step = bf_work_add (
-      work, BF_STAGE_FINISH,
-      g_strdup (
-          _ ("Measure the finished part and write it down: the next one gets better by it.")));
+  BfWorkStep *step = bf_work_add (work, BF_STAGE_FINISH, measuring_words (sizes));
 
   for (guint i = 0; i < sizes->len; i++)
     {

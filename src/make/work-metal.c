@@ -4,7 +4,7 @@
 
 #include "core/setup-sentence.h"
 #include "core/units.h"
-#include "make/stock.h"
+#include "fold/stock.h"
 #include "make/work-private.h"
 
 #define KG_PER_LB 0.45359237 /* exact: international yard and pound, 1959 */

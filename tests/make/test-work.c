@@ -4,10 +4,11 @@
 
 #include "core/part-file.h"
 #include "fold/bend-order.h"
+#include "fold/stock.h"
+#include "look-up.h"
 #include "make-part.h"
 #include "make/join-plan.h"
 #include "make/sizes.h"
-#include "make/stock.h"
 #include "make/work.h"
 
 static BfWork *
@@ -318,6 +319,40 @@ test_stock (void)
     }
 }
 
+/* One step over the largest stock is looked at, one inside is not. */
+static void
+test_over_stock (void)
+{
+  static const struct
+  {
+    double width_mm, height_mm;
+    BfUnits units;
+    double found_mm, needed_mm; /* NAN: it fits */
+  } rows[] = {
+    { 3000.0, 1500.0, BF_UNITS_MM, NAN, NAN },
+    { 3000.1, 1500.0, BF_UNITS_MM, 3000.1, 3000.0 },
+    { 1500.2, 2000.0, BF_UNITS_MM, 1500.2, 1500.0 },
+    { 1524.0, 3048.0, BF_UNITS_IN, NAN, NAN }, /* 60 by 120 in */
+    { 1524.0, 3049.0, BF_UNITS_IN, 3049.0, 3048.0 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_rectangle (rows[i].width_mm, rows[i].height_mm);
+      g_autoptr (BfFold) fold = NULL;
+      const BfCheck *check;
+
+      part->units = rows[i].units;
+      fold = bf_fold (part);
+      check = find_check (fold, "blank-over-stock", "base");
+      g_assert_true ((check == NULL) == isnan (rows[i].found_mm));
+      if (check == NULL)
+        continue;
+      g_assert_cmpfloat_with_epsilon (check->found, rows[i].found_mm, 1e-6);
+      g_assert_cmpfloat_with_epsilon (check->needed, rows[i].needed_mm, 1e-6);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -332,5 +367,6 @@ main (int argc, char **argv)
   g_test_add_func ("/work/tacks", test_tacks);
   g_test_add_func ("/work/sizes", test_sizes);
   g_test_add_func ("/work/stock", test_stock);
+  g_test_add_func ("/work/over-stock", test_over_stock);
   return g_test_run ();
 }
