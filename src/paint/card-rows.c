@@ -7,6 +7,7 @@
 #include <glib/gi18n.h>
 
 #include "core/units.h"
+#include "paint/cut-numbers.h"
 #include "paint/figure.h"
 #include "paint/page-head.h"
 #include "paint/palette.h"
@@ -24,8 +25,6 @@
 #define SIZE_LINE_MM 6.2
 #define SIZE_COLUMNS 2
 #define WHO_MM 12.0
-#define CUT_CAP_MM 1.9
-#define CUT_OFF_MM 2.4 /* from a cut to its number */
 
 /* ---- words -------------------------------------------------------------------------------- */
 
@@ -150,28 +149,6 @@ draw_sizes (const BfWork *work, double width_mm, cairo_t *cr)
 
 /* ---- the others --------------------------------------------------------------------------- */
 
-/* Each cut's place in the order, on the side of its waste. */
-static void
-draw_cut_numbers (const BfWork *work, BfVec2 size_mm, cairo_t *cr)
-{
-  BfFigurePlace place = bf_figure_place (work->fold, size_mm);
-  BfCuttingWay by = work->fold->part->cutting.by;
-
-  if (by != BF_CUTTING_DISC && by != BF_CUTTING_SNIPS)
-    return; /* a machine has an order of its own */
-  for (guint i = 0; i < work->cuts->len; i++)
-    {
-      const BfCut *cut = bf_cut (work->cuts, i);
-      BfVec2 middle = bf_vec2_scale (bf_vec2_add (cut->from, cut->to), 0.5);
-      g_autofree char *number = g_strdup_printf ("%u", i + 1);
-      BfVec2 at =
-          bf_vec2 (place.left + place.scale * middle.x, place.bottom - place.scale * middle.y);
-
-      at = bf_vec2_add (at, bf_vec2 (CUT_OFF_MM * cut->waste.x, -CUT_OFF_MM * cut->waste.y));
-      bf_text_show (cr, number, CUT_CAP_MM, 0.5, bf_vec2 (at.x, at.y + CUT_CAP_MM / 2.0));
-    }
-}
-
 static void
 draw_pictures (const BfWork *work, double width_mm, cairo_t *cr)
 {
@@ -188,11 +165,11 @@ draw_pictures (const BfWork *work, double width_mm, cairo_t *cr)
   bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
   bf_text_show (cr, words, BF_PAGE_CAP_MM, 0.5, bf_vec2 (half / 2.0, PICTURES_MM - 4.0));
   cairo_translate (cr, half + COLUMN_GAP_MM, 0.0);
-  cairo_translate (cr, 0.0, CUT_OFF_MM + CUT_CAP_MM);
-  room = bf_vec2 (half - CUT_OFF_MM - CUT_CAP_MM, PICTURES_MM - 3.0 - CUT_OFF_MM - CUT_CAP_MM);
+  cairo_translate (cr, 0.0, BF_CUT_NUMBERS_MM);
+  room = bf_vec2 (half - BF_CUT_NUMBERS_MM, PICTURES_MM - 3.0 - BF_CUT_NUMBERS_MM);
   bf_figure_blank (work->fold, room, cr);
   bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
-  draw_cut_numbers (work, room, cr);
+  bf_cut_numbers_draw (work, room, cr);
 }
 
 static void
