@@ -130,6 +130,11 @@ caution_of (const BfBendResult *bend)
 void
 bf_work_add_bend (BfWork *work)
 {
+  if (work->fold->folded->len > 0)
+    bf_work_add (work, BF_STAGE_BEND,
+                 g_strdup (_ ("Crease the corners first. Walls that share a folded corner come up "
+                              "together, a little each in turn.")))
+        ->shows = BF_SHOWS_BLANK;
   for (guint i = 0; i < work->fold->order->len; i++)
     {
       const BfBendStep *turn = bf_fold_bend_step (work->fold, i);

@@ -144,9 +144,25 @@ add_fastened (BfWork *work, const char *words)
     add_seam (work, i);
 }
 
+static void
+add_folded (BfWork *work)
+{
+  guint n = work->fold->folded->len;
+  BfWorkStep *step;
+
+  if (n == 0)
+    return;
+  step = bf_work_add (work, BF_STAGE_JOIN,
+                      g_strdup (_ ("Tap the folded corners flat against their walls, scrap wood "
+                                   "between.")));
+  bf_work_add_number (step, _ ("corners"), g_strdup_printf ("%u", n));
+  step->shows = BF_SHOWS_FORMED;
+}
+
 void
 bf_work_add_join (BfWork *work)
 {
+  add_folded (work);
   bf_join_order (work->fold, work->seams);
   if (work->seams->len == 0)
     return;
@@ -167,10 +183,6 @@ bf_work_add_join (BfWork *work)
                              "in loosely, and tighten across the part in turn."));
       break;
     case BF_JOINING_FOLDED:
-      bf_work_add (work, BF_STAGE_JOIN,
-                   g_strdup (_ ("Tap the folded corners flat against their walls, scrap wood "
-                                "between.")));
-      break;
     case BF_JOINING_NONE:
     default:
       break;

@@ -211,6 +211,24 @@ test_weakened (void)
   g_assert_cmpuint (count_cautions (work, BF_STAGE_BEND, "Bend this line once"), ==, 2);
 }
 
+/* Corners that are folded double: told before the bends, and after. */
+static void
+test_folded (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 30.0, 90.0);
+  g_autoptr (BfWork) work = NULL;
+
+  part->joining = BF_JOINING_FOLDED;
+  work = work_of (part);
+  g_assert_cmpuint (work->fold->folded->len, ==, 4);
+  g_assert_cmpuint (bf_work_n_steps (work, BF_STAGE_BEND), ==, 5);
+  g_assert_nonnull (
+      strstr (bf_work_stage_step (work, BF_STAGE_BEND, 0)->words, "come up together"));
+  g_assert_cmpuint (bf_work_n_steps (work, BF_STAGE_JOIN), ==, 1);
+  g_assert_cmpstr (number_of (bf_work_stage_step (work, BF_STAGE_JOIN, 0), "corners")->value, ==,
+                   "4");
+}
+
 /* A part that is mostly flange is held by the flange. */
 static void
 test_held_by_flange (void)
@@ -361,6 +379,7 @@ main (int argc, char **argv)
   g_test_add_func ("/work/cautions", test_cautions);
   g_test_add_func ("/work/bend-words", test_bend_words);
   g_test_add_func ("/work/weakened", test_weakened);
+  g_test_add_func ("/work/folded", test_folded);
   g_test_add_func ("/work/held-by-flange", test_held_by_flange);
   g_test_add_func ("/work/formed-after", test_formed_after);
   g_test_add_func ("/work/join-order", test_join_order);
