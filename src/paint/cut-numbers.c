@@ -8,8 +8,7 @@
 #define CAP_MM 1.9
 #define LINE_MM 3.4 /* how high a number is with its surroundings, as fonts have it */
 #define GAP_MM 0.3
-#define LEAST_INSIDE_MM 4.0 /* what is shorter in an opening, on paper, has no room for a number   \
-                             */
+#define LEAST_INSIDE_MM 4.0 /* shorter ones in an opening, on paper, get no number */
 
 /* Where a number is tried: off its cut, and along it. */
 static const double offs_mm[] = { 2.4, 5.4, -2.4 };
