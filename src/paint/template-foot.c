@@ -4,9 +4,9 @@
 
 #include <glib/gi18n.h>
 
-#include "core/units.h"
 #include "make/drill-list.h"
 #include "paint/bend-marks.h"
+#include "paint/check-bars.h"
 #include "paint/palette.h"
 #include "paint/text.h"
 
@@ -23,7 +23,6 @@
 #define SENTENCE_Y 16.8
 #define PAGE_WORDS_Y 18.3
 #define BAR_MM_Y 25.2
-#define BAR_IN_Y 30.2
 
 /* Columns, from the right edge. */
 #define MAP_WIDTH 29.0
@@ -38,9 +37,6 @@
 #define SAMPLE_MM 13.0
 #define SAMPLE_GAP 1.5
 #define LEGEND_GAP 6.0
-#define BAR_MM 100.0
-#define BAR_IN 4.0
-#define TICK_MM 1.3
 #define SIDE_OFF_FOOT_MM 3.0
 
 static void
@@ -163,35 +159,6 @@ draw_legend (const BfTemplate *template, cairo_t *cr, double width)
                 1.0, bf_vec2 (width, LEGEND_Y));
 }
 
-/* One line of the true length, apart from its ticks, so that a rule laid along it is not misled. */
-static void
-draw_bar (cairo_t *cr, double length_mm, guint n_parts, double y)
-{
-  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, 1.0, FALSE);
-  cairo_move_to (cr, 0.0, y);
-  cairo_line_to (cr, length_mm, y);
-  cairo_stroke (cr);
-  for (guint i = 0; i <= n_parts; i++)
-    {
-      double tick = i == 0 || i == n_parts ? TICK_MM : TICK_MM / 2.0;
-      cairo_move_to (cr, length_mm * i / n_parts, y - tick);
-      cairo_line_to (cr, length_mm * i / n_parts, y + tick);
-    }
-  cairo_stroke (cr);
-}
-
-static void
-draw_bars (cairo_t *cr)
-{
-  double four_inches = BAR_IN * BF_MM_PER_INCH;
-
-  bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, 1.0, FALSE);
-  draw_bar (cr, BAR_MM, 10, BAR_MM_Y);
-  draw_bar (cr, four_inches, 4, BAR_IN_Y);
-  bf_text_show (cr, "100 mm", CAP, 0.0, bf_vec2 (four_inches + 2.0, BAR_MM_Y + CAP / 2.0));
-  bf_text_show (cr, "4 in", CAP, 0.0, bf_vec2 (four_inches + 2.0, BAR_IN_Y + CAP / 2.0));
-}
-
 static void
 draw_part_data (const BfTemplate *template, cairo_t *cr, double width)
 {
@@ -240,10 +207,9 @@ bf_template_draw_side (cairo_t *cr)
 {
   cairo_save (cr);
   cairo_new_path (cr);
-  cairo_translate (cr, -TICK_MM, -SIDE_OFF_FOOT_MM);
+  cairo_translate (cr, -BF_CHECK_BAR_TICK_MM, -SIDE_OFF_FOOT_MM);
   cairo_rotate (cr, -G_PI / 2.0);
-  draw_bar (cr, BAR_MM, 10, 0.0);
-  bf_text_show (cr, "100 mm", CAP, 0.0, bf_vec2 (BAR_MM + 2.0, CAP / 2.0));
+  bf_check_bar_draw (cr, 0.0, CAP, 2.0);
   cairo_restore (cr);
 }
 
@@ -262,7 +228,7 @@ bf_template_draw_foot (const BfTemplate *template, guint i, cairo_t *cr, double 
     draw_extra_row (g_ptr_array_index (template->notices, row), cr, width_mm);
   draw_legend (template, cr, width_mm);
   draw_part_data (template, cr, column - COLUMN_GAP);
-  draw_bars (cr);
+  bf_check_bars_draw (cr, BAR_MM_Y, CAP);
   draw_page_column (template, i, cr, column, PAGE_COLUMN - MAP_WIDTH - COLUMN_GAP);
   cairo_translate (cr, width_mm - MAP_WIDTH, MAP_TOP);
   if (template->corners != NULL || bf_template_n_pages (template) > 1)

@@ -21,7 +21,7 @@ typedef struct
   const char *name;
   gboolean takes_value;
   gboolean repeats;
-  ApplyFunc apply; /* NULL: named here so that it can be refused as not built yet */
+  ApplyFunc apply;
 } Option;
 
 static gboolean apply_report (BfCommand *command, const char *value, GError **error);
@@ -32,6 +32,7 @@ static gboolean apply_card (BfCommand *command, const char *value, GError **erro
 static gboolean apply_model (BfCommand *command, const char *value, GError **error);
 static gboolean apply_gauges (BfCommand *command, const char *value, GError **error);
 static gboolean apply_pack (BfCommand *command, const char *value, GError **error);
+static gboolean apply_strip (BfCommand *command, const char *value, GError **error);
 static gboolean apply_demo (BfCommand *command, const char *value, GError **error);
 static gboolean apply_paper (BfCommand *command, const char *value, GError **error);
 static gboolean apply_units (BfCommand *command, const char *value, GError **error);
@@ -43,6 +44,7 @@ static const Option options[] = {
   { "--template", TRUE, FALSE, apply_template },
   { "--pattern", TRUE, TRUE, apply_pattern },
   { "--marking", TRUE, FALSE, apply_marking },
+  { "--strip", TRUE, FALSE, apply_strip },
   { "--demo", TRUE, FALSE, apply_demo },
   { "--paper", TRUE, FALSE, apply_paper },
   { "--units", TRUE, FALSE, apply_units },
@@ -51,7 +53,6 @@ static const Option options[] = {
   { "--card", TRUE, FALSE, apply_card },
   { "--model", TRUE, FALSE, apply_model },
   { "--gauges", TRUE, FALSE, apply_gauges },
-  { "--strip", TRUE, FALSE, NULL },
   { "--pack", TRUE, FALSE, apply_pack },
   { "--corners-only", FALSE, FALSE, bf_command_how_corners_only },
   { "--mirror", FALSE, FALSE, bf_command_how_mirror },
@@ -143,6 +144,15 @@ apply_pack (BfCommand *command, const char *value, GError **error)
 {
   (void)error;
   command->pack_dir = g_strdup (value);
+  return TRUE;
+}
+
+static gboolean
+apply_strip (BfCommand *command, const char *value, GError **error)
+{
+  if (!bf_output_has_suffix (value, ".pdf"))
+    return refuse (error, "--strip", _ ("the file's name must end in .pdf"));
+  command->strip_path = g_strdup (value);
   return TRUE;
 }
 
@@ -241,8 +251,6 @@ take_option (BfCommand *command, Arguments *arguments, GError **error)
 
   if (option == NULL)
     return refuse (error, arg, _ ("there is no such option (see benchfold --help)"));
-  if (option->apply == NULL)
-    return refuse (error, option->name, _ ("not built yet"));
 
   seen = &arguments->seen[option - options];
   if (*seen && !option->repeats)
@@ -278,8 +286,9 @@ static gboolean
 has_outputs (const BfCommand *command)
 {
   return command->report || command->template_path != NULL || command->patterns->len > 0 ||
-         command->marking_path != NULL || command->card_path != NULL ||
-         command->model_path != NULL || command->gauges_path != NULL || command->pack_dir != NULL;
+         command->marking_path != NULL || command->strip_path != NULL ||
+         command->card_path != NULL || command->model_path != NULL ||
+         command->gauges_path != NULL || command->pack_dir != NULL;
 }
 
 static gboolean
@@ -319,6 +328,8 @@ check_targets (const BfCommand *command, GError **error)
     g_ptr_array_add (paths, command->template_path);
   if (command->marking_path != NULL)
     g_ptr_array_add (paths, command->marking_path);
+  if (command->strip_path != NULL)
+    g_ptr_array_add (paths, command->strip_path);
   for (guint i = 0; i < command->patterns->len; i++)
     g_ptr_array_add (paths, g_ptr_array_index (command->patterns, i));
 
@@ -383,6 +394,7 @@ bf_command_free (BfCommand *command)
   g_free (command->model_path);
   g_free (command->gauges_path);
   g_free (command->pack_dir);
+  g_free (command->strip_path);
   g_free (command->demo_dir);
   g_free (command);
 }

@@ -39,6 +39,7 @@ typedef struct
   char *template_path;                        /* NULL: none asked */
   GPtrArray *patterns;                        /* char *, each ending in .svg, .dxf or .pdf */
   char *marking_path;                         /* ending in .pdf or .csv; NULL: none asked */
+  char *strip_path;                           /* ending in .pdf; NULL: none asked */
   char *card_path, *model_path, *gauges_path; /* NULL: none asked */
   char *pack_dir;                             /* NULL: none asked */
   char *demo_dir;                             /* NULL: none asked */

@@ -45,6 +45,7 @@ print_outputs_help (void)
          "  --model OUT.pdf      the part to be folded from stiff paper, on one page\n"
          "  --gauges OUT.pdf     angle gauges for every bend that is not square\n"
          "  --pack DIR           for a cutting service: DXF, SVG, page with sizes, note\n"
+         "  --strip OUT.pdf      strips for a trial bend of this metal, at full size\n"
          "  --report             sizes, bends, reliefs, seams and checks as JSON, printed\n"
          "                       last; always in mm and degrees\n"
          "\n"));
@@ -174,6 +175,9 @@ add_files (const BfCommand *command, BfOutputs *outputs, BfOutputBatch *batch, G
   for (guint i = 0; i < command->patterns->len; i++)
     if (!bf_outputs_add_pattern (outputs, batch, g_ptr_array_index (command->patterns, i), error))
       return FALSE;
+  if (command->strip_path != NULL &&
+      !bf_outputs_add_strip (outputs, batch, command->strip_path, error))
+    return FALSE;
   return command->marking_path == NULL ||
          bf_outputs_add_marking (outputs, batch, command->marking_path, error);
 }

@@ -10,6 +10,7 @@
 #include "write/marking-pdf.h"
 #include "write/pattern-pdf.h"
 #include "write/report.h"
+#include "write/strip-pdf.h"
 #include "write/svg.h"
 #include "write/template-pdf.h"
 
@@ -130,6 +131,19 @@ bf_outputs_add_marking (BfOutputs *outputs, BfOutputBatch *batch, const char *pa
   if (bytes == NULL)
     return FALSE;
   bf_output_batch_add (batch, path, bytes);
+  return TRUE;
+}
+
+gboolean
+bf_outputs_add_strip (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
+{
+  const BfPart *part = outputs->shown->asked;
+  g_autoptr (BfStripPage) page = bf_strip_page_new (part, paper_of (outputs), part->units, NULL);
+  g_autoptr (GBytes) pdf = bf_strip_pdf (page, error);
+
+  if (pdf == NULL)
+    return FALSE;
+  bf_output_batch_add (batch, path, pdf);
   return TRUE;
 }
 

@@ -50,6 +50,10 @@ gboolean bf_outputs_add_template (BfOutputs *outputs,
 gboolean
 bf_outputs_add_marking (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error);
 
+/* Strips for a trial bend of the part's metal, thickness, way and radius. FALSE as above. */
+gboolean
+bf_outputs_add_strip (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error);
+
 /* A pattern as path's suffix says, .svg, .dxf or .pdf. FALSE as above. */
 gboolean
 bf_outputs_add_pattern (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error);

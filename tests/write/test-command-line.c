@@ -49,7 +49,7 @@ static const Refusal refusals[] = {
   { "--card a.pdf --model a.pdf a", "a.pdf: two outputs would go to this file" },
   { "--gauges", "--gauges: a value must follow it" },
   { "--pack d", "FILE: a part file must be named for outputs" },
-  { "--strip s.pdf a", "--strip: not built yet" },
+  { "--strip s.svg a", "--strip: the file's name must end in .pdf" },
   { "--corners-only --report a", "--corners-only: goes with --template; none is asked for" },
   { "--corners-only=2 --template t.pdf a", "--corners-only: takes no value" },
   { "--mirror --pattern p.svg a", "--mirror: goes with --template; none is asked for" },

@@ -58,6 +58,8 @@ def test_bad_usage(folder):
             (['--report', '--report', part], '--report: ', 'once'),
             (['--pattern', 'a.png', part], '--pattern: ', '.svg, .dxf or .pdf'),
             (['--marking', 'a.txt', part], '--marking: ', '.pdf or .csv'),
+            (['--strip', 'a.svg', part], '--strip: ', '.pdf'),
+            (['--strip', 'a.pdf', '--template', 'a.pdf', part], 'a.pdf: ', 'two outputs'),
             (['--report', '--paper', 'B9', part], '--paper: ', 'A4'),
             (['--report', '--units', 'ft', part], '--units: ', 'mm or in'),
             (['--template', part, part], f'{part}: ', 'replace the part'),
@@ -65,14 +67,6 @@ def test_bad_usage(folder):
         refused(cases.run(*arguments, folder=folder), 2, start, word)
     assert [p.name for p in folder.iterdir()] == [part.name]
     assert json.loads(part.read_text()) == cases.TRAY
-
-
-def test_not_built_yet(folder):
-    part = cases.put(folder, cases.TRAY)
-    for option in ('--strip=s.pdf',):
-        refused(cases.run(option, '--report', part, folder=folder), 2,
-                f'{option.split("=")[0]}: ', 'not built yet')
-    assert [p.name for p in folder.iterdir()] == [part.name]
 
 
 def test_a_file_that_is_not_there(folder):
