@@ -1,0 +1,69 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "fold/fold.h"
+
+/* The first finished part corrects the second: from sizes as they came out, the likeliest cause of
+ * what is off, and what to change on the next blank.
+ *
+ * A size that ends at a bend moves with where that bend was made, and by half of what the bend took
+ * more or less than was thought; both sides of a bend measured tell the two apart. Of all single
+ * causes that is named which, by least squares, leaves least unexplained, each size weighed by how
+ * far off it may be by itself (fold/expected-error.h). */
+
+typedef enum
+{
+  BF_MADE_AS_ASKED,   /* off by no more than is to be expected */
+  BF_MADE_ALLOWANCE,  /* the bends took more or less than K says */
+  BF_MADE_RADIUS,     /* the bends came out rounder or sharper than asked */
+  BF_MADE_OFF_LINE,   /* a bend was made beside its line */
+  BF_MADE_WRONG_SIDE, /* the bar stood on its line, but on the wrong side of it */
+} BfMadeCause;
+
+/* One size of the finished part. It reaches over one or two bends, to the outside (or inside) face
+ * on the far side of each, and to so many cut edges. */
+typedef struct
+{
+  double asked_mm, measured_mm;
+  int bends[2]; /* indices in fold->bends; −1 for none */
+  int grows[2]; /* 1 where it grows as that bend moves toward its flange's tip, −1 where it shrinks
+                 */
+  guint n_cut_edges;
+} BfMadeSize;
+
+typedef struct
+{
+  BfMadeCause cause;
+  int bend;      /* of which bend: BF_MADE_OFF_LINE and BF_MADE_WRONG_SIDE; −1: of every bend */
+  double off_mm; /* how far that bend was made toward its flange's tip */
+  double k;      /* for the next blank: as before but for BF_MADE_ALLOWANCE */
+  double radius_mm; /* the same for BF_MADE_RADIUS */
+  double left_mm;   /* the most that any of these sizes would still be off */
+} BfSecondMake;
+
+/* A flange's length as measured: over its own bend to its tip, or to the bend at its tip. FALSE
+ * where there is no such flange. */
+gboolean bf_made_flange (const BfFold *fold, const char *id, double measured_mm, BfMadeSize *size);
+
+/* The base from the bend of one flange to that of another across from it, or, where across is NULL,
+ * to a cut edge; asked: what it should be. FALSE where there is no such flange. */
+gboolean bf_made_base (const BfFold *fold,
+                       const char *id,
+                       const char *across,
+                       const double asked_measured_mm[2],
+                       BfMadeSize *size);
+
+/* radius_mm: the inside radius as it came out (by a gauge or a coin); NAN where it was not
+ * measured. second: (out). FALSE where nothing can be told: no size, none over a bend, or one that
+ * is none. */
+gboolean bf_second_make (const BfFold *fold,
+                         const BfMadeSize *sizes,
+                         guint n_sizes,
+                         double radius_mm,
+                         BfSecondMake *second);
+
+/* What to tell the person: the cause and what to change, a sentence or two. Returns: (transfer
+ * full). */
+char *bf_second_make_words (const BfFold *fold,
+                            const BfSecondMake *second) G_GNUC_WARN_UNUSED_RESULT;
