@@ -4,6 +4,8 @@
 
 #include <glib/gi18n.h>
 
+#include "app/setup-drills.h"
+#include "app/setup-edit.h"
 #include "core/defaults.h"
 #include "core/edit.h"
 #include "core/names.h"
@@ -17,10 +19,7 @@ typedef struct
 static void
 apply (Setup *setup, BfPart *part, const char *name)
 {
-  if (part == NULL)
-    return;
-  bf_document_apply (setup->document, part, name, NULL);
-  bf_part_unref (part);
+  bf_setup_edit (setup->document, part, name, NULL);
 }
 
 static void
@@ -60,6 +59,17 @@ cutting_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
            bf_edit_cutting (bf_document_get_part (setup->document), (BfCuttingWay)by,
                             diameter_mm > 0.0 ? diameter_mm : NAN),
            _ ("Cutting"));
+}
+
+static void
+drills_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  Setup *setup = user_data;
+  (void)action;
+  apply (setup,
+         bf_setup_drills_edit (bf_document_get_part (setup->document),
+                               g_variant_get_string (value, NULL)),
+         _ ("Drills"));
 }
 
 static void
@@ -110,6 +120,7 @@ static const GActionEntry entries[] = {
   { .name = "material", .parameter_type = "s", .state = "''", .change_state = material_cb },
   { .name = "thickness", .parameter_type = "d", .state = "0.0", .change_state = thickness_cb },
   { .name = "cutting", .parameter_type = "(sd)", .state = "('', 0.0)", .change_state = cutting_cb },
+  { .name = "drills", .parameter_type = "s", .state = "''", .change_state = drills_cb },
   { .name = "bending", .parameter_type = "s", .state = "''", .change_state = bending_cb },
   { .name = "joining", .parameter_type = "s", .state = "''", .change_state = joining_cb },
   { .name = "measure", .parameter_type = "s", .state = "''", .change_state = measure_cb },
@@ -143,6 +154,7 @@ changed_cb (Setup *setup)
   show (setup, "material", g_variant_new_string (material));
   show (setup, "thickness", g_variant_new_double (part->metal.thickness_mm));
   show (setup, "cutting", cutting_state (part));
+  show (setup, "drills", g_variant_new_take_string (bf_setup_drills_word (part)));
   show (setup, "bending", g_variant_new_string (bf_bend_way_name (way)));
   show (setup, "joining", g_variant_new_string (bf_joining_name (part->joining)));
   show (setup, "measure", g_variant_new_string (bf_measure_name (part->measure)));

@@ -4,12 +4,19 @@
 
 #include <glib/gi18n.h>
 
+#include "app/bending-window.h"
 #include "app/children.h"
 #include "app/line-layout.h"
+#include "app/own-metal-window.h"
 #include "app/setup-actions.h"
 #include "app/setup-menu.h"
 #include "app/setup-segments.h"
 #include "app/thickness-box.h"
+#include "app/trial-bend-window.h"
+#include "app/window.h"
+#include "core/own-drills.h"
+#include "core/own-metals.h"
+#include "core/own-trials.h"
 
 struct _BfSetupBar
 {
@@ -49,12 +56,35 @@ phrase_of (gpointer button)
   return number > 0 ? (BfSetupPhrase)(number - 1) : BF_N_SETUP;
 }
 
+static void
+tell_first (BfSetupBar *self, const char *const *faults)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+
+  if (faults[0] == NULL || !BF_IS_WINDOW (root))
+    return;
+  /* Translators: a file's path and what is wrong in it. */
+  g_autofree char *words = g_strdup_printf (_ ("A file of your own was left out. %s"), faults[0]);
+  bf_window_notify (BF_WINDOW (root), words);
+}
+
+/* What the person keeps for themselves is read when a menu first shows it; a broken file leaves the
+ * rest as it is, and is named. */
+static void
+tell_faults (BfSetupBar *self)
+{
+  tell_first (self, bf_own_trial_faults ());
+  tell_first (self, bf_own_drill_faults ());
+  tell_first (self, bf_own_metal_faults ());
+}
+
 /* Menus are made when they are opened, so that an edit need not make five. */
 static void
 open_phrase_cb (GtkMenuButton *button, gpointer user_data)
 {
   BfSetupBar *self = user_data;
   const BfPart *part = bf_document_get_part (self->document);
+  tell_faults (self);
   g_autoptr (GMenuModel) menu = bf_setup_menu_new (part, phrase_of (button));
   if (phrase_of (button) != BF_SETUP_METAL)
     {
@@ -154,6 +184,40 @@ bf_setup_bar_init (BfSetupBar *self)
                                   _ ("Set-up"), -1);
 }
 
+static void
+ask_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  BfSetupBar *self = user_data;
+  const char *name = g_action_get_name (G_ACTION (action));
+  (void)value;
+
+  if (g_str_equal (name, "metal"))
+    bf_own_metal_window_open (GTK_WIDGET (self), self->document);
+  else if (g_str_equal (name, "cutting"))
+    bf_cutting_window_open (GTK_WIDGET (self), self->document);
+  else if (g_str_equal (name, "bending"))
+    bf_bending_window_open (GTK_WIDGET (self), self->document);
+  else
+    bf_trial_bend_window_open (GTK_WIDGET (self), self->document);
+}
+
+static const GActionEntry questions[] = {
+  { .name = "metal", .activate = ask_cb },
+  { .name = "cutting", .activate = ask_cb },
+  { .name = "bending", .activate = ask_cb },
+  { .name = "trial", .activate = ask_cb },
+};
+
+/* What the menus ask in windows of their own. */
+static void
+insert_questions (BfSetupBar *self)
+{
+  g_autoptr (GSimpleActionGroup) group = g_simple_action_group_new ();
+
+  g_action_map_add_action_entries (G_ACTION_MAP (group), questions, G_N_ELEMENTS (questions), self);
+  gtk_widget_insert_action_group (GTK_WIDGET (self), "ask", G_ACTION_GROUP (group));
+}
+
 void
 bf_setup_bar_set_document (BfSetupBar *self, BfDocument *document)
 {
@@ -163,6 +227,7 @@ bf_setup_bar_set_document (BfSetupBar *self, BfDocument *document)
 
   self->document = g_object_ref (document);
   gtk_widget_insert_action_group (GTK_WIDGET (self), "setup", G_ACTION_GROUP (actions));
+  insert_questions (self);
   g_signal_connect_object (document, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
   changed_cb (self);
 }

@@ -4,9 +4,11 @@
 
 #include <glib/gi18n.h>
 
+#include "app/setup-drills.h"
 #include "core/edit.h"
 #include "core/materials.h"
 #include "core/names.h"
+#include "core/own-metals.h"
 #include "core/units.h"
 
 /* Metal as it is sold in mm, and as 20, 18, 16, 14, 12 and 11 gauge of the steel makers'
@@ -46,6 +48,19 @@ materials_menu (void)
   return menu;
 }
 
+/* The person's own, and the way to another. */
+static GMenu *
+own_metals_menu (void)
+{
+  GMenu *menu = g_menu_new ();
+  guint n = 0;
+  const BfMaterial *const *own = bf_own_metals (&n);
+  for (guint i = 0; i < n; i++)
+    add_choice (menu, own[i]->name, "setup.material", g_variant_new_string (own[i]->id));
+  g_menu_append (menu, _ ("A metal of your own…"), "ask.metal");
+  return menu;
+}
+
 static GMenu *
 thickness_menu (const BfPart *part)
 {
@@ -65,6 +80,7 @@ fill_metal (GMenu *menu, const BfPart *part)
 {
   g_autoptr (GMenu) typed = g_menu_new ();
   g_autoptr (GMenu) materials = materials_menu ();
+  g_autoptr (GMenu) own = own_metals_menu ();
   g_autoptr (GMenu) thickness = thickness_menu (part);
   g_autoptr (GMenuItem) item = g_menu_item_new (NULL, NULL);
 
@@ -73,6 +89,7 @@ fill_metal (GMenu *menu, const BfPart *part)
   g_menu_append_section (menu, NULL, G_MENU_MODEL (typed));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (thickness));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (materials));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (own));
 }
 
 static void
@@ -81,6 +98,8 @@ fill_cutting (GMenu *menu, const BfPart *part)
   static const BfCuttingWay others[] = { BF_CUTTING_SNIPS, BF_CUTTING_TABLE, BF_CUTTING_SERVICE };
   g_autoptr (GMenu) discs = g_menu_new ();
   g_autoptr (GMenu) other = g_menu_new ();
+  g_autoptr (GMenu) details = g_menu_new ();
+  g_autoptr (GMenu) drills = bf_setup_drills_menu ();
   gboolean in = part->units == BF_UNITS_IN;
 
   for (guint i = 0; i < G_N_ELEMENTS (discs_mm); i++)
@@ -94,14 +113,22 @@ fill_cutting (GMenu *menu, const BfPart *part)
                 g_variant_new ("(sd)", bf_cutting_way_name (others[i]), 0.0));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (discs));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (other));
+  g_menu_append_submenu (details, _ ("Drills that you have"), G_MENU_MODEL (drills));
+  g_menu_append (details, _ ("Kerf, slack, a box of drills…"), "ask.cutting");
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (details));
 }
 
 static void
 fill_bending (GMenu *menu, const BfPart *part)
 {
+  g_autoptr (GMenu) details = g_menu_new ();
+
   for (BfBendWay way = BF_BEND_WAY_BRAKE; way <= BF_BEND_WAY_SCORE; way++)
     add_phrase (menu, bf_edit_bend_way (part, way), BF_SETUP_BENDING, "setup.bending",
                 g_variant_new_string (bf_bend_way_name (way)));
+  g_menu_append (details, _ ("Details: radius, K, push…"), "ask.bending");
+  g_menu_append (details, _ ("Trial bend…"), "ask.trial");
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (details));
 }
 
 static void

@@ -5,6 +5,7 @@
 #include "app/checks-line.h"
 #include "app/children.h"
 #include "app/setup-bar.h"
+#include "app/setup-edit.h"
 #include "app/surface.h"
 
 struct _BfShapePage
@@ -13,6 +14,7 @@ struct _BfShapePage
   BfSurfaceView *view;
 
   BfSetupBar *setup_bar;
+  GtkLabel *told_label;
   BfSurface *surface;
   BfChecksLine *checks_line;
   GtkAdjustment *fold_adjustment;
@@ -55,6 +57,7 @@ bf_shape_page_class_init (BfShapePageClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/benchfold/Benchfold/shape-page.ui");
   gtk_widget_class_bind_template_child (widget_class, BfShapePage, setup_bar);
+  gtk_widget_class_bind_template_child (widget_class, BfShapePage, told_label);
   gtk_widget_class_bind_template_child (widget_class, BfShapePage, surface);
   gtk_widget_class_bind_template_child (widget_class, BfShapePage, checks_line);
   gtk_widget_class_bind_template_child (widget_class, BfShapePage, fold_adjustment);
@@ -87,6 +90,7 @@ bf_shape_page_set_document (BfShapePage *self, BfDocument *document, BfSurfaceVi
 
   self->view = g_object_ref (view);
   bf_setup_bar_set_document (self->setup_bar, document);
+  bf_setup_tell_changes (self->told_label, document);
   bf_surface_set_document (self->surface, document, view);
   bf_checks_line_set_document (self->checks_line, document);
   g_signal_connect_object (self->checks_line, "place", G_CALLBACK (place_cb), self,

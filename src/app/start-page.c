@@ -11,6 +11,7 @@
 #include "app/setup-bar.h"
 #include "app/size-page.h"
 #include "app/thing-picture.h"
+#include "core/own-trials.h"
 
 struct _BfStartPage
 {
@@ -85,6 +86,14 @@ back_action (GtkWidget *widget, const char *name, GVariant *parameter)
   show_choice (BF_START_PAGE (widget));
 }
 
+/* A new part has the trial bend that fits it, if there is one. */
+static void
+emit_made (BfStartPage *self, BfPart *part)
+{
+  g_autoptr (BfPart) fitted = bf_edit_fit_trial_bend (part);
+  g_signal_emit (self, signals[SIGNAL_MADE], 0, fitted != NULL ? fitted : part);
+}
+
 static void
 make_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -94,7 +103,7 @@ make_action (GtkWidget *widget, const char *name, GVariant *parameter)
   (void)parameter;
 
   if (part != NULL)
-    g_signal_emit (self, signals[SIGNAL_MADE], 0, part);
+    emit_made (self, part);
 }
 
 /* The drawing is closed: by a click on its first corner, by Return, or by the button. */
@@ -104,7 +113,7 @@ drawn_cb (BfStartPage *self)
   if (!bf_draw_page_can_close (self->draw_page))
     return;
   g_autoptr (BfPart) part = bf_draw_page_make (self->draw_page, bf_document_get_part (self->setup));
-  g_signal_emit (self, signals[SIGNAL_MADE], 0, part);
+  emit_made (self, part);
 }
 
 static void

@@ -1,0 +1,278 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/bending-window.h"
+
+#include <glib/gi18n.h>
+
+#include "app/length-row.h"
+#include "app/setup-changes.h"
+#include "app/setup-edit.h"
+#include "app/small-window.h"
+#include "core/defaults.h"
+#include "core/edit.h"
+#include "core/own-trials.h"
+#include "core/units.h"
+
+#define K_STEP 0.01
+#define LEAST_PUSH_N 20.0
+#define MOST_PUSH_N 1000.0
+#define PUSH_N 200.0 /* EN 1005-3, at work */
+#define PUSH_STEP_N 10.0
+
+/* Rows of the list of rules. */
+enum
+{
+  RULE_OWN, /* the way's own K */
+  RULE_K,
+  RULE_DIN,
+  RULE_SOFT,
+  RULE_MEDIUM,
+  RULE_HARD,
+  RULE_TRIAL, /* there only where a trial bend fits or is chosen */
+};
+
+typedef struct
+{
+  BfSmallWindow *frame;
+  BfDocument *document;
+  GtkDropDown *rule;
+  GtkSpinButton *k;
+  GtkSpinButton *push;
+  GtkLabel *words;
+  gboolean showing; /* what is shown is not typed */
+} BendingWindow;
+
+static const BfPart *
+part_of (BendingWindow *self)
+{
+  return bf_document_get_part (self->document);
+}
+
+static guint
+rule_row (const BfAllowance *allowance)
+{
+  switch (allowance->rule)
+    {
+    case BF_ALLOWANCE_K_FACTOR:
+      return RULE_K;
+    case BF_ALLOWANCE_DIN_6935:
+      return RULE_DIN;
+    case BF_ALLOWANCE_HANDBOOK:
+      return (guint)RULE_SOFT + (guint)allowance->group;
+    case BF_ALLOWANCE_TRIAL_BEND:
+      return RULE_TRIAL;
+    case BF_ALLOWANCE_UNSET:
+    default:
+      return isnan (allowance->k) ? (guint)RULE_OWN : (guint)RULE_K;
+    }
+}
+
+static void
+show (BendingWindow *self)
+{
+  const BfPart *part = part_of (self);
+  BfFold *fold = bf_document_get_fold (self->document);
+  BfBend bend = bf_part_resolve_bend (part, NULL);
+  g_autofree char *k = bf_setup_k_words (fold), *expect = bf_setup_expect_words (fold);
+  g_autofree char *words = g_strdup_printf ("K %s. %s", k, expect);
+
+  self->showing = TRUE;
+  gtk_drop_down_set_selected (self->rule, rule_row (&part->bend.allowance));
+  gtk_spin_button_set_value (self->k, bend.allowance.k);
+  gtk_widget_set_sensitive (GTK_WIDGET (self->k), rule_row (&part->bend.allowance) == RULE_K);
+  gtk_spin_button_set_value (self->push, isnan (bend.hand_limit_n) ? PUSH_N : bend.hand_limit_n);
+  gtk_label_set_label (self->words, words);
+  self->showing = FALSE;
+}
+
+static void
+radius_given (double radius_mm, gpointer user_data)
+{
+  BendingWindow *self = user_data;
+
+  bf_setup_edit (self->document, bf_edit_bend_radius (part_of (self), radius_mm),
+                 _ ("Inside radius"), NULL);
+}
+
+static void
+lever_given (double lever_mm, gpointer user_data)
+{
+  BendingWindow *self = user_data;
+  const BfPart *part = part_of (self);
+
+  bf_setup_edit (self->document,
+                 bf_edit_hand (part, part->bend.hand_limit_n, lever_mm > 0.0 ? lever_mm : NAN),
+                 _ ("Lever"), NULL);
+}
+
+static void
+slot_given (double slot_mm, gpointer user_data)
+{
+  BendingWindow *self = user_data;
+  const BfPart *part = part_of (self);
+
+  bf_setup_edit (self->document,
+                 bf_edit_slots (part, slot_mm > 0.0 ? slot_mm : NAN, part->bend.bridge_mm),
+                 _ ("Slots"), NULL);
+}
+
+static void
+bridge_given (double bridge_mm, gpointer user_data)
+{
+  BendingWindow *self = user_data;
+  const BfPart *part = part_of (self);
+
+  bf_setup_edit (self->document,
+                 bf_edit_slots (part, part->bend.slot_mm, bridge_mm > 0.0 ? bridge_mm : NAN),
+                 _ ("Slots"), NULL);
+}
+
+static void
+push_cb (BendingWindow *self)
+{
+  const BfPart *part = part_of (self);
+
+  if (!self->showing)
+    bf_setup_edit (
+        self->document,
+        bf_edit_hand (part, gtk_spin_button_get_value (self->push), part->bend.hand_lever_mm),
+        _ ("Push"), "push");
+}
+
+static void
+k_cb (BendingWindow *self)
+{
+  BfAllowance allowance = { .rule = BF_ALLOWANCE_K_FACTOR,
+                            .k = gtk_spin_button_get_value (self->k) };
+
+  if (!self->showing)
+    bf_setup_edit (self->document, bf_edit_allowance (part_of (self), &allowance), _ ("Allowance"),
+                   "k-factor");
+}
+
+static BfPart *
+with_rule (const BfPart *part, guint row)
+{
+  BfAllowance allowance = { .rule = BF_ALLOWANCE_UNSET, .k = NAN };
+
+  if (row == RULE_TRIAL)
+    {
+      const BfTrialRecord *trial = bf_own_trial_for (part);
+      return trial != NULL ? bf_edit_trial_bend (part, trial) : NULL;
+    }
+  if (row == RULE_K)
+    {
+      allowance.rule = BF_ALLOWANCE_K_FACTOR;
+      allowance.k = bf_part_resolve_bend (part, NULL).allowance.k;
+    }
+  else if (row == RULE_DIN)
+    allowance.rule = BF_ALLOWANCE_DIN_6935;
+  else if (row >= RULE_SOFT && row <= RULE_HARD)
+    {
+      allowance.rule = BF_ALLOWANCE_HANDBOOK;
+      allowance.group = (BfHandbookGroup)(row - RULE_SOFT);
+    }
+  return bf_edit_allowance (part, &allowance);
+}
+
+static void
+rule_cb (BendingWindow *self)
+{
+  guint row = gtk_drop_down_get_selected (self->rule);
+  const BfPart *part = part_of (self);
+
+  if (!self->showing && row != rule_row (&part->bend.allowance))
+    bf_setup_edit (self->document, with_rule (part, row), _ ("Allowance"), NULL);
+}
+
+static void
+bending_window_free (gpointer data)
+{
+  BendingWindow *self = data;
+
+  g_signal_handlers_disconnect_by_data (self->document, self);
+  g_object_unref (self->document);
+  g_free (self);
+}
+
+static GtkWidget *
+rules_new (const BfPart *part)
+{
+  const char *rules[] = { _ ("K of the way of bending, a rule of thumb"),
+                          _ ("K of your own"),
+                          _ ("DIN 6935"),
+                          _ ("Handbook, soft metal"),
+                          _ ("Handbook, medium metal"),
+                          _ ("Handbook, hard metal"),
+                          _ ("Trial bend"),
+                          NULL };
+
+  if (bf_own_trial_for (part) == NULL && part->bend.allowance.rule != BF_ALLOWANCE_TRIAL_BEND)
+    rules[RULE_TRIAL] = NULL;
+  return gtk_drop_down_new_from_strings (rules);
+}
+
+static void
+add_length (BendingWindow *self,
+            const char *label,
+            double length_mm,
+            const char *placeholder,
+            BfLengthGiven given)
+{
+  bf_small_window_add (
+      self->frame, label,
+      bf_length_row_new (length_mm, part_of (self)->units, placeholder, given, self));
+}
+
+static void
+add_hand (BendingWindow *self)
+{
+  const BfBend *bend = &part_of (self)->bend;
+
+  self->push =
+      GTK_SPIN_BUTTON (gtk_spin_button_new_with_range (LEAST_PUSH_N, MOST_PUSH_N, PUSH_STEP_N));
+  bf_small_window_add (self->frame, _ ("What you can push, N"), GTK_WIDGET (self->push));
+  add_length (self, _ ("Board to push on"), bend->hand_lever_mm, _ ("none"), lever_given);
+  if (bf_part_resolve_bend (part_of (self), NULL).way != BF_BEND_WAY_SLOTS)
+    return;
+  add_length (self, _ ("Slot length"), bend->slot_mm, _ ("planned"), slot_given);
+  add_length (self, _ ("Bridge length"), bend->bridge_mm, _ ("planned"), bridge_given);
+}
+
+static void
+add_rows (BendingWindow *self)
+{
+  const BfPart *part = part_of (self);
+  BfBend bend = bf_part_resolve_bend (part, NULL);
+  g_autofree char *radius = bf_format_number (bend.inside_radius_mm, part->units);
+
+  add_length (self, _ ("Inside radius: how tight"), part->bend.inside_radius_mm, radius,
+              radius_given);
+  self->rule = GTK_DROP_DOWN (rules_new (part));
+  bf_small_window_add (self->frame, _ ("Allowance"), GTK_WIDGET (self->rule));
+  self->k = GTK_SPIN_BUTTON (gtk_spin_button_new_with_range (0.0, 1.0, K_STEP));
+  gtk_spin_button_set_digits (self->k, 3);
+  bf_small_window_add (self->frame, "K", GTK_WIDGET (self->k));
+  self->words = bf_small_window_add_words (self->frame, "");
+  add_hand (self);
+}
+
+void
+bf_bending_window_open (GtkWidget *anchor, BfDocument *document)
+{
+  BendingWindow *self;
+
+  g_return_if_fail (GTK_IS_WIDGET (anchor) && bf_document_get_part (document) != NULL);
+
+  self = g_new0 (BendingWindow, 1);
+  self->document = g_object_ref (document);
+  self->frame = bf_small_window_new (anchor, _ ("Bending, in detail"));
+  g_object_set_data_full (G_OBJECT (self->frame->window), "bending", self, bending_window_free);
+  add_rows (self);
+  show (self);
+  g_signal_connect_swapped (self->rule, "notify::selected", G_CALLBACK (rule_cb), self);
+  g_signal_connect_swapped (self->k, "value-changed", G_CALLBACK (k_cb), self);
+  g_signal_connect_swapped (self->push, "value-changed", G_CALLBACK (push_cb), self);
+  g_signal_connect_swapped (document, "changed", G_CALLBACK (show), self);
+  bf_small_window_present (self->frame, _ ("_Close"));
+}

@@ -1,0 +1,175 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/setup-changes.h"
+
+#include <glib/gi18n.h>
+
+#include "core/defaults.h"
+#include "core/own-trials.h"
+#include "core/units.h"
+#include "fold/allowance.h"
+
+/* "what was → is", unless both read alike. was and is: (transfer full), NULL for none. */
+static void
+add_change (GString *words, const char *what, char *was, char *is)
+{
+  if (was != NULL && is != NULL && !g_str_equal (was, is))
+    {
+      if (words->len > 0)
+        g_string_append (words, ", ");
+      /* Translators: what has changed, what it was, what it is: "blank 274.7 mm → 275.1 mm". */
+      g_string_append_printf (words, _ ("%s %s → %s"), what, was, is);
+    }
+  g_free (was);
+  g_free (is);
+}
+
+/* The drill of the first corner, as one that stands for all. */
+static char *
+relief_drill (const BfFold *fold)
+{
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    if (bf_fold_relief (fold, i)->drill != NULL)
+      return g_strdup (bf_fold_relief (fold, i)->drill);
+  return NULL;
+}
+
+static char *
+blank_size (const BfFold *fold)
+{
+  const BfBox *box = &fold->blank.box;
+  g_autofree char *width = bf_format_number (box->max.x - box->min.x, fold->part->units);
+  g_autofree char *height = bf_format_length (box->max.y - box->min.y, fold->part->units);
+
+  return g_strdup_printf ("%s × %s", width, height);
+}
+
+static double
+part_k (const BfFold *fold)
+{
+  BfBend bend = bf_part_resolve_bend (fold->part, NULL);
+
+  return bf_allowance_k (&bend.allowance, bend.inside_radius_mm, fold->part->metal.thickness_mm);
+}
+
+static char *
+radius (const BfFold *fold)
+{
+  BfBend bend = bf_part_resolve_bend (fold->part, NULL);
+
+  return bf_format_length (bend.inside_radius_mm, fold->part->units);
+}
+
+char *
+bf_setup_changes (const BfFold *before, const BfFold *after)
+{
+  GString *words = g_string_new (NULL);
+  gboolean empty;
+
+  g_return_val_if_fail (before != NULL && after != NULL, NULL);
+
+  add_change (words, _ ("relief drill"), relief_drill (before), relief_drill (after));
+  add_change (words, _ ("inside radius"), radius (before), radius (after));
+  add_change (words, "K", bf_format_decimal (part_k (before), 3),
+              bf_format_decimal (part_k (after), 3));
+  add_change (words, _ ("blank"), blank_size (before), blank_size (after));
+  empty = words->len == 0;
+  return g_string_free (words, empty);
+}
+
+static const char *
+rule_words (const BfFold *fold)
+{
+  switch (bf_part_resolve_bend (fold->part, NULL).allowance.rule)
+    {
+    case BF_ALLOWANCE_DIN_6935:
+      return _ ("by DIN 6935");
+    case BF_ALLOWANCE_HANDBOOK:
+      return _ ("by the handbook");
+    case BF_ALLOWANCE_TRIAL_BEND:
+      return _ ("by a trial bend");
+    case BF_ALLOWANCE_UNSET:
+    case BF_ALLOWANCE_K_FACTOR:
+    default:
+      return _ ("a rule of thumb");
+    }
+}
+
+/* Of a trial bend that is kept here what it was found to be, else what such a rule leaves open. */
+static double
+k_error (const BfFold *fold)
+{
+  BfAllowance allowance = bf_part_resolve_bend (fold->part, NULL).allowance;
+  const BfTrialRecord *trial = NULL;
+
+  if (allowance.rule == BF_ALLOWANCE_TRIAL_BEND)
+    trial = bf_own_trial_find (allowance.trial_id);
+  if (trial != NULL)
+    return trial->k_error;
+  return allowance.rule == BF_ALLOWANCE_TRIAL_BEND ? 0.02 : 0.06;
+}
+
+char *
+bf_setup_k_words (const BfFold *fold)
+{
+  g_autofree char *k = NULL, *off = NULL;
+
+  g_return_val_if_fail (fold != NULL, NULL);
+
+  k = bf_format_decimal (part_k (fold), 3);
+  off = bf_format_decimal (k_error (fold), 2);
+  /* Translators: a K-factor, how far off it may be, and where it comes from: "0.42 ± 0.06, a rule
+   * of thumb". */
+  return g_strdup_printf (_ ("%s ± %s, %s"), k, off, rule_words (fold));
+}
+
+static const char *
+source_words (BfErrorSource source)
+{
+  switch (source)
+    {
+    case BF_ERROR_MARKING:
+      return _ ("marking");
+    case BF_ERROR_CUTTING:
+      return _ ("cutting");
+    case BF_ERROR_BENDING:
+      return _ ("where the bend comes");
+    case BF_ERROR_ALLOWANCE:
+      return _ ("how well K is known");
+    case BF_N_ERROR_SOURCES:
+    default:
+      return "";
+    }
+}
+
+char *
+bf_setup_expect_words (const BfFold *fold)
+{
+  BfExpectedError error;
+  guint bend = 0, n = 0;
+  g_autofree char *off = NULL;
+
+  g_return_val_if_fail (fold != NULL, NULL);
+
+  n = fold->bends->len > 0 ? 1 : 0;
+  bf_expected_error (fold, &bend, n, n > 0 ? 1 : 2, &error);
+  off = bf_format_length (error.total_mm, fold->part->units);
+  /* Translators: a length with its unit, and what adds most to it: "marking". */
+  return g_strdup_printf (_ ("Expect ± %s; the biggest part is %s."), off,
+                          source_words (error.biggest));
+}
+
+char *
+bf_expect_size_words (const BfFold *fold, const BfExpectedError *error, double size_mm)
+{
+  g_autofree char *size = NULL, *off = NULL;
+
+  g_return_val_if_fail (fold != NULL && error != NULL, NULL);
+
+  size = bf_format_number (size_mm, fold->part->units);
+  off = bf_format_length (error->total_mm, fold->part->units);
+  /* Translators: a size without its unit, how far off it may be with it, and what adds most to
+   * that: "expect 200 ± 1.5 mm; the biggest part is marking". */
+  return g_strdup_printf (_ ("expect %s ± %s; the biggest part is %s"), size, off,
+                          source_words (error->biggest));
+}

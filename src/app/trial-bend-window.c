@@ -1,0 +1,230 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/trial-bend-window.h"
+
+#include <glib/gi18n.h>
+
+#include "app/length-row.h"
+#include "app/small-window.h"
+#include "core/defaults.h"
+#include "core/own-trials.h"
+#include "core/setup-sentence.h"
+#include "core/units.h"
+#include "fold/trial-strip.h"
+
+#define N_STRIPS 3
+#define N_LENGTHS 3 /* the strip's, and its two legs */
+
+typedef struct
+{
+  BfSmallWindow *frame;
+  BfDocument *document;
+  GtkEntry *entries[N_STRIPS][N_LENGTHS];
+  GtkLabel *found;
+  GtkWidget *keep;
+  BfTrialRecord trial;
+} TrialWindow;
+
+/* How many lengths of a row are given; −1 where one is none. */
+static int
+read_row (TrialWindow *self, guint row, double *lengths_mm)
+{
+  BfUnits units = bf_document_get_part (self->document)->units;
+  int given = 0;
+
+  for (guint i = 0; i < N_LENGTHS; i++)
+    {
+      if (!bf_length_entry_read (self->entries[row][i], units, &lengths_mm[i]))
+        return -1;
+      given += isnan (lengths_mm[i]) ? 0 : 1;
+    }
+  return given;
+}
+
+/* Takes the whole rows. FALSE where a row with a leg in it is not whole. */
+static gboolean
+read_strips (TrialWindow *self)
+{
+  double lengths_mm[N_LENGTHS];
+
+  g_array_set_size (self->trial.strips, 0);
+  for (guint row = 0; row < N_STRIPS; row++)
+    {
+      int given = read_row (self, row, lengths_mm);
+      BfTrialStrip strip = { lengths_mm[0], { lengths_mm[1], lengths_mm[2] }, 90.0 };
+
+      if (given == N_LENGTHS)
+        g_array_append_val (self->trial.strips, strip);
+      else if (given < 0 || !isnan (lengths_mm[1]) || !isnan (lengths_mm[2]))
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static void
+show_found (TrialWindow *self, const char *words, gboolean may_be_kept)
+{
+  gtk_label_set_label (self->found, words);
+  gtk_widget_set_sensitive (self->keep, may_be_kept);
+}
+
+static void
+changed_cb (TrialWindow *self)
+{
+  gboolean whole = read_strips (self);
+  guint n = self->trial.strips->len;
+  g_autoptr (GError) error = NULL;
+  g_autofree char *k = NULL, *off = NULL, *words = NULL;
+  BfTrialK found;
+
+  if (!whole || n == 0)
+    {
+      show_found (self, _ ("Type the length before, and both legs after, of at least one strip."),
+                  FALSE);
+      return;
+    }
+  if (!bf_trial_record_k (&self->trial, &found, &error))
+    {
+      show_found (self, error->message, FALSE);
+      return;
+    }
+  self->trial.k = found.k;
+  self->trial.k_error = MIN (found.k_error, 1.0);
+  k = bf_format_decimal (found.k, 3);
+  off = bf_format_decimal (found.k_error, 3);
+  /* Translators: a K-factor, how far off it may be, and from how many strips it comes. */
+  words = g_strdup_printf (ngettext ("K %s ± %s, from %u strip", "K %s ± %s, from %u strips", n), k,
+                           off, n);
+  show_found (self, words, TRUE);
+}
+
+static void
+keep_cb (TrialWindow *self)
+{
+  g_autoptr (GError) error = NULL;
+  const BfTrialRecord *kept = bf_own_trial_keep (&self->trial, &error);
+
+  if (kept == NULL)
+    {
+      show_found (self, error->message, TRUE);
+      return;
+    }
+  g_autoptr (BfPart) part = bf_edit_trial_bend (bf_document_get_part (self->document), kept);
+  bf_document_apply (self->document, part, _ ("Trial bend"), NULL);
+  gtk_window_destroy (self->frame->window);
+}
+
+static void
+trial_window_free (gpointer data)
+{
+  TrialWindow *self = data;
+
+  g_array_unref (self->trial.strips);
+  g_object_unref (self->document);
+  g_free (self);
+}
+
+static void
+set_up_trial (TrialWindow *self)
+{
+  const BfPart *part = bf_document_get_part (self->document);
+  BfBend bend = bf_part_resolve_bend (part, NULL);
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autofree char *date = g_date_time_format (now, "%Y-%m-%d");
+
+  self->trial.material =
+      g_intern_string (part->metal.material != NULL ? part->metal.material : "mild-steel");
+  self->trial.date = g_intern_string (date);
+  self->trial.thickness_mm = part->metal.thickness_mm;
+  self->trial.radius_mm = bend.inside_radius_mm;
+  self->trial.way = bend.way;
+  self->trial.measured_to_mm = BF_TRIAL_MEASURED_TO_MM;
+  self->trial.strips = g_array_new (FALSE, FALSE, sizeof (BfTrialStrip));
+}
+
+/* What the trial holds for. */
+static char *
+for_words (const BfPart *part)
+{
+  BfBend bend = bf_part_resolve_bend (part, NULL);
+  g_autofree char *metal = bf_setup_phrase (part, BF_SETUP_METAL);
+  g_autofree char *way = bf_setup_phrase (part, BF_SETUP_BENDING);
+  g_autofree char *radius = bf_format_length (bend.inside_radius_mm, part->units);
+
+  /* Translators: a metal with its thickness, a way of bending, an inside radius with its unit:
+   * "Mild steel 1.5 mm, bent over a bar, inside radius 1.5 mm." */
+  return g_strdup_printf (
+      _ ("%s, bent %s, inside radius %s. Print the strips, bend them square, and "
+         "measure them outside with a caliper."),
+      metal, way, radius);
+}
+
+static GtkWidget *
+entry_new (TrialWindow *self, guint row, guint i)
+{
+  static const char *const names[] = {
+    /* Translators: the number of a strip. */
+    N_ ("length of strip %u"),
+    /* Translators: the number of a strip. */
+    N_ ("leg 1 of strip %u"),
+    /* Translators: the number of a strip. */
+    N_ ("leg 2 of strip %u"),
+  };
+  static const char *const shown[] = { N_ ("length before"), N_ ("leg 1"), N_ ("leg 2") };
+  GtkWidget *entry = gtk_entry_new ();
+  g_autofree char *number = g_strdup_printf ("%u", row + 1);
+  g_auto (GStrv) parts = g_strsplit (_ (names[i]), "%u", 2);
+  g_autofree char *name = g_strjoinv (number, parts);
+
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), 11);
+  gtk_entry_set_placeholder_text (GTK_ENTRY (entry), _ (shown[i]));
+  gtk_entry_set_activates_default (GTK_ENTRY (entry), TRUE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  g_signal_connect_swapped (entry, "changed", G_CALLBACK (changed_cb), self);
+  return entry;
+}
+
+static void
+add_strips (TrialWindow *self)
+{
+  for (guint row = 0; row < N_STRIPS; row++)
+    {
+      GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
+      /* Translators: the number of a strip. */
+      g_autofree char *label = g_strdup_printf (_ ("Strip %u"), row + 1);
+
+      for (guint i = 0; i < N_LENGTHS; i++)
+        {
+          GtkWidget *entry = entry_new (self, row, i);
+
+          self->entries[row][i] = GTK_ENTRY (entry);
+          gtk_box_append (GTK_BOX (box), entry);
+        }
+      bf_small_window_add (self->frame, label, box);
+    }
+}
+
+void
+bf_trial_bend_window_open (GtkWidget *anchor, BfDocument *document)
+{
+  const BfPart *part = bf_document_get_part (document);
+  TrialWindow *self;
+  g_autofree char *words = NULL;
+
+  g_return_if_fail (GTK_IS_WIDGET (anchor) && part != NULL);
+
+  self = g_new0 (TrialWindow, 1);
+  self->document = g_object_ref (document);
+  self->frame = bf_small_window_new (anchor, _ ("Trial bend"));
+  g_object_set_data_full (G_OBJECT (self->frame->window), "trial-bend", self, trial_window_free);
+  set_up_trial (self);
+  words = for_words (part);
+  bf_small_window_add_words (self->frame, words);
+  self->keep = bf_small_window_add_button (self->frame, _ ("_Keep and use"), TRUE);
+  self->found = bf_small_window_add_words (self->frame, "");
+  add_strips (self);
+  g_signal_connect_swapped (self->keep, "clicked", G_CALLBACK (keep_cb), self);
+  changed_cb (self);
+  bf_small_window_present (self->frame, _ ("_Cancel"));
+  gtk_widget_grab_focus (GTK_WIDGET (self->entries[0][0]));
+}

@@ -1,0 +1,141 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "app/setup-changes.h"
+#include "app/setup-drills.h"
+#include "app/setup-edit.h"
+#include "core/drills.h"
+#include "core/edit.h"
+#include "core/first-part.h"
+#include "core/own-drills.h"
+#include "core/own-trials.h"
+
+/* A tray of 200 × 120 × 40 outside in 1.5 mm: its blank is 274.692 × 194.692 (two deductions of
+ * 2.654 off each side), its corners are drilled 6.5 mm. */
+static BfPart *
+make_tray (void)
+{
+  static const BfVec2 outline[] = { { 0, 0 }, { 200, 0 }, { 200, 120 }, { 0, 120 } };
+  g_autoptr (BfPart) first = bf_first_part (BF_UNITS_MM);
+  g_autoptr (BfPart) base = bf_edit_outline (first, outline, G_N_ELEMENTS (outline));
+  BfEdge edge = { "base", BF_EDGE_INDEX, 0 };
+  g_autofree char *id = NULL;
+  g_autoptr (BfPart) one = bf_edit_add_flange (base, &edge, BF_TURN_UP, &id);
+  g_autoptr (BfPart) longer = bf_edit_flange_length (one, id, 40.0);
+
+  return bf_edit_copy_all_round (longer, id);
+}
+
+/* Takes the part that it is changed to. */
+static char *
+changes (BfPart *part, BfPart *changed)
+{
+  g_autoptr (BfFold) before = bf_fold (part), after = bf_fold (changed);
+
+  bf_part_unref (changed);
+  return bf_setup_changes (before, after);
+}
+
+static void
+test_words (void)
+{
+  g_autoptr (BfPart) part = make_tray ();
+  g_autoptr (GArray) step = bf_drills_parse ("4..20 + 2", BF_UNITS_MM, NULL);
+  BfAllowance own = { .rule = BF_ALLOWANCE_K_FACTOR, .k = 0.3 };
+  g_autofree char *drill = changes (part, bf_edit_drills (part, BF_DRILLS_LIST, step));
+  g_autofree char *k = changes (part, bf_edit_allowance (part, &own));
+  g_autofree char *none = changes (part, bf_edit_hand (part, 150.0, NAN));
+
+  g_assert_cmpstr (drill, ==, "relief drill 6.5 mm → 8 mm");
+  g_assert_cmpstr (
+      k, ==, "relief drill 6.5 mm → 6 mm, K 0.42 → 0.3, blank 274.7 × 194.7 mm → 274.1 × 194.1 mm");
+  g_assert_null (none);
+}
+
+static void
+test_expected (void)
+{
+  g_autoptr (BfPart) part = make_tray ();
+  g_autoptr (BfFold) fold = bf_fold (part);
+  BfExpectedError error = { .total_mm = 1.5, .biggest = BF_ERROR_MARKING };
+  g_autofree char *wall = bf_setup_expect_words (fold);
+  g_autofree char *size = bf_expect_size_words (fold, &error, 200.0);
+  g_autofree char *k = bf_setup_k_words (fold);
+
+  g_assert_cmpstr (wall, ==, "Expect ± 1 mm; the biggest part is cutting.");
+  g_assert_cmpstr (size, ==, "expect 200 ± 1.5 mm; the biggest part is marking");
+  g_assert_cmpstr (k, ==, "0.42 ± 0.06, a rule of thumb");
+}
+
+/* Every choice of drills is what the part has after it was chosen; a box of one's own, too. */
+static void
+test_drills (void)
+{
+  static const char *const words[] = { "metric",     "fraction",       "number",
+                                       "list:A..Z",  "list:4..20 + 2", "list:4..30 + 2",
+                                       "box:red-box" };
+  g_autoptr (BfPart) part = make_tray ();
+  g_autoptr (GArray) sizes = bf_drills_parse ("3; 4.2; 9", BF_UNITS_MM, NULL);
+
+  g_assert_true (bf_own_drills_keep ("Red box", sizes, NULL));
+  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+    {
+      g_autoptr (BfPart) changed = bf_setup_drills_edit (part, words[i]);
+      g_autofree char *word = bf_setup_drills_word (changed);
+
+      g_assert_cmpstr (word, ==, words[i]);
+    }
+  g_assert_null (bf_setup_drills_edit (part, "box:gone"));
+  g_assert_null (bf_setup_drills_edit (part, "list:"));
+  g_assert_null (bf_setup_drills_edit (part, "sharp"));
+}
+
+static void
+keep_trial (void)
+{
+  g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (BfTrialStrip));
+  BfTrialStrip strip = { 100.0, { 51.4, 51.4 }, 90.0 };
+  BfTrialRecord trial = { .material = "mild-steel",
+                          .date = "2026-01-31",
+                          .thickness_mm = 2.0,
+                          .radius_mm = 2.0,
+                          .way = BF_BEND_WAY_BAR,
+                          .measured_to_mm = 0.1,
+                          .strips = strips,
+                          .k = 0.46,
+                          .k_error = 0.03 };
+
+  g_array_append_val (strips, strip);
+  g_assert_nonnull (bf_own_trial_keep (&trial, NULL));
+}
+
+/* A thickness that a trial bend fits brings its K, in one step that is undone as one. */
+static void
+test_trial_fits (void)
+{
+  g_autoptr (BfDocument) document = bf_document_new ();
+  g_autoptr (BfPart) part = make_tray ();
+  g_autofree char *k = NULL;
+
+  keep_trial ();
+  bf_document_set_part (document, part, NULL);
+  bf_setup_edit (document, bf_edit_thickness (part, 2.0), "Thickness", NULL);
+  g_assert_cmpint (bf_document_get_part (document)->bend.allowance.rule, ==,
+                   BF_ALLOWANCE_TRIAL_BEND);
+  k = bf_setup_k_words (bf_document_get_fold (document));
+  g_assert_cmpstr (k, ==, "0.46 ± 0.03, by a trial bend");
+  bf_document_undo (document);
+  g_assert_true (bf_document_get_part (document) == part);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
+  g_test_add_func ("/setup-changes/words", test_words);
+  g_test_add_func ("/setup-changes/expected", test_expected);
+  g_test_add_func ("/setup-changes/drills", test_drills);
+  g_test_add_func ("/setup-changes/trial-fits", test_trial_fits);
+  return g_test_run ();
+}
