@@ -62,7 +62,6 @@ bf_small_window_add (BfSmallWindow *self, const char *label, GtkWidget *field)
   GtkWidget *name = gtk_label_new (label);
 
   gtk_label_set_xalign (GTK_LABEL (name), 0.0F);
-  gtk_label_set_mnemonic_widget (GTK_LABEL (name), field);
   gtk_widget_set_hexpand (field, TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (field), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
   gtk_grid_attach (self->grid, name, 0, self->n_rows, 1, 1);
