@@ -308,13 +308,17 @@ bf_marking_picture_draw (const BfMarkingPicture *picture,
                          cairo_t *cr)
 {
   const BfMarking *marking = picture->marking;
-  Drawing drawing = { .picture = picture, .cr = cr, .left = MARGIN_MM };
+  Drawing drawing = { .picture = picture, .cr = cr };
+  double spare_x, spare_y;
 
   if (marking->width.marked_mm <= 0.0 || marking->height.marked_mm <= 0.0)
     return;
   drawing.scale = MIN ((width_mm - 1.5 * MARGIN_MM) / marking->width.marked_mm,
                        (height_mm - 1.5 * MARGIN_MM) / marking->height.marked_mm);
-  drawing.bottom = height_mm - MARGIN_MM;
+  spare_x = width_mm - 1.5 * MARGIN_MM - drawing.scale * marking->width.marked_mm;
+  spare_y = height_mm - 1.5 * MARGIN_MM - drawing.scale * marking->height.marked_mm;
+  drawing.left = MARGIN_MM + spare_x / 2.0;
+  drawing.bottom = height_mm - MARGIN_MM - spare_y / 2.0;
   cairo_save (cr);
   cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
   draw_metal (&drawing);
