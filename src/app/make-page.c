@@ -4,111 +4,203 @@
 
 #include <glib/gi18n.h>
 
+#include "app/button-names.h"
 #include "app/children.h"
-#include "app/page-picture.h"
+#include "app/files-pane.h"
+#include "app/pages-pane.h"
+#include "app/reading-window.h"
 #include "app/settings.h"
+#include "app/step-pane.h"
+#include "app/work-guide.h"
+#include "app/work-list.h"
+#include "make/work-ticks.h"
 #include "paint/template.h"
-
-#define PICTURE_WIDTH_PX 220
 
 struct _BfMakePage
 {
   GtkWidget parent_instance;
-  BfDocument *document;
+  BfWorkGuide *guide;
   GSettings *settings; /* or NULL */
-  BfFold *shown;       /* what the pictures are of; NULL for none yet */
+  char *counted;       /* of which blank and paper the pages were counted */
+  guint counting;      /* source, or 0 */
+  gboolean is_setting; /* buttons are pressed by us, not by the person */
 
   GtkWidget *box;
-  GtkLabel *pages_label;
-  GtkFlowBox *pages_box;
-  GtkDropDown *paper_list;
+  GtkToggleButton *corners_button, *all_button, *hand_button, *others_button;
+  BfWorkList *work_list;
+  GtkStack *panes;
+  BfStepPane *step_pane;
+  BfPagesPane *pages_pane;
+  BfFilesPane *files_pane;
 };
 
 G_DEFINE_FINAL_TYPE (BfMakePage, bf_make_page, GTK_TYPE_WIDGET)
 
-static void
-empty_pages (BfMakePage *self)
+static gboolean
+shows_step (BfMakePage *self)
 {
-  GtkWidget *child;
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->pages_box))) != NULL)
-    gtk_flow_box_remove (self->pages_box, child);
+  return g_strcmp0 (gtk_stack_get_visible_child_name (self->panes), "step") == 0;
 }
 
-static void
-say_pages (BfMakePage *self, const BfTemplate *template, const BfPaper *paper)
-{
-  guint n = bf_template_n_pages (template);
-  /* Translators: %u is how many pages, %s a paper's name, such as A4 */
-  g_autofree char *words =
-      g_strdup_printf (ngettext ("The template at full size takes %u page of %s.",
-                                 "The template at full size takes %u pages of %s.", n),
-                       n, paper->name);
-  gtk_label_set_label (self->pages_label, words);
-}
+/* ---- how many pages each way takes --------------------------------------------------------- */
 
 static void
-show_pages (BfMakePage *self, BfFold *fold)
+count_pages (BfMakePage *self, BfFold *fold, gboolean corners_only)
 {
-  const BfPaper *paper = bf_settings_paper (self->settings);
-  BfTemplateOptions options = { .paper = paper, .units = fold->part->units };
+  BfTemplateOptions options = { .paper = bf_settings_paper (self->settings),
+                                .units = fold->part->units,
+                                .corners_only = corners_only };
   g_autoptr (BfTemplate) template = bf_template_new (fold, &options);
+  guint n = bf_template_n_pages (template);
+  g_autofree char *words = NULL;
 
-  say_pages (self, template, paper);
-  for (guint i = 0; i < bf_template_n_pages (template); i++)
-    gtk_flow_box_append (self->pages_box, bf_page_picture_new (template, i, PICTURE_WIDTH_PX));
+  if (corners_only)
+    /* Translators: %u is how many pages; _c is the key that presses the button */
+    words =
+        g_strdup_printf (ngettext ("Print _corners (%u page)", "Print _corners (%u pages)", n), n);
+  else
+    /* Translators: %u is how many pages; _a is the key that presses the button */
+    words = g_strdup_printf (ngettext ("Print _all (%u page)", "Print _all (%u pages)", n), n);
+  gtk_button_set_label (GTK_BUTTON (corners_only ? self->corners_button : self->all_button), words);
 }
 
-/* Pages are drawn when they are looked at, not at every edit. */
+static gboolean
+count_cb (gpointer user_data)
+{
+  BfMakePage *self = user_data;
+  const BfWork *work = bf_work_guide_get_work (self->guide);
+
+  self->counting = 0;
+  if (work == NULL)
+    return G_SOURCE_REMOVE;
+  count_pages (self, work->fold, TRUE);
+  count_pages (self, work->fold, FALSE);
+  bf_name_buttons (GTK_WIDGET (self->corners_button));
+  bf_name_buttons (GTK_WIDGET (self->all_button));
+  return G_SOURCE_REMOVE;
+}
+
+/* Laying a template out takes a moment: it is done when there is nothing else to do, and only for
+ * another blank or paper. */
+static void
+count_later (BfMakePage *self, const BfWork *work)
+{
+  g_autofree char *blank = bf_work_blank_word (work->fold);
+  g_autofree char *words = g_strjoin ("\n", blank, bf_settings_paper (self->settings)->name, NULL);
+
+  if (g_strcmp0 (words, self->counted) == 0)
+    return;
+  g_free (self->counted);
+  self->counted = g_steal_pointer (&words);
+  if (self->counting == 0)
+    self->counting = g_idle_add_full (G_PRIORITY_LOW, count_cb, self, NULL);
+}
+
+/* Nothing is worked out while nobody looks. */
 static void
 update (BfMakePage *self)
 {
-  BfFold *fold = self->document != NULL ? bf_document_get_fold (self->document) : NULL;
+  const BfWork *work;
 
-  if (fold == self->shown || !gtk_widget_get_mapped (GTK_WIDGET (self)))
+  if (self->guide == NULL || !gtk_widget_get_mapped (GTK_WIDGET (self)))
     return;
-  empty_pages (self);
-  g_clear_pointer (&self->shown, bf_fold_unref);
-  if (fold == NULL)
+  work = bf_work_guide_get_work (self->guide);
+  if (work == NULL)
     return;
-  self->shown = bf_fold_ref (fold);
-  show_pages (self, fold);
+  bf_work_list_show (self->work_list, work);
+  bf_work_list_choose (self->work_list,
+                       shows_step (self) ? (int)bf_work_guide_get_step (self->guide) : -1);
+  bf_step_pane_show (self->step_pane, work, bf_work_guide_get_step (self->guide));
+  count_later (self, work);
 }
 
-/* A list of papers; the template is laid out anew on the one that is chosen. */
-static void
-paper_chosen_cb (BfMakePage *self)
+static gboolean
+is_marking (BfMakePage *self)
 {
-  guint n;
-  const BfPaper *papers = bf_papers (&n);
-  guint chosen = gtk_drop_down_get_selected (self->paper_list);
+  const BfWork *work = bf_work_guide_get_work (self->guide);
 
-  if (self->settings == NULL || chosen >= n ||
-      &papers[chosen] == bf_settings_paper (self->settings))
-    return;
-  g_settings_set_string (self->settings, "paper", papers[chosen].name);
-  g_clear_pointer (&self->shown, bf_fold_unref);
+  return work != NULL &&
+         bf_work_step (work, bf_work_guide_get_step (self->guide))->stage == BF_STAGE_MARK;
+}
+
+/* The four ways stand for what is seen: none of them for a step that is not marking. */
+static void
+show_pane (BfMakePage *self, const char *pane, GtkToggleButton *way)
+{
+  GtkToggleButton *const ways[] = { self->corners_button, self->all_button, self->hand_button,
+                                    self->others_button };
+
+  self->is_setting = TRUE;
+  for (guint i = 0; i < G_N_ELEMENTS (ways); i++)
+    gtk_toggle_button_set_active (ways[i], ways[i] == way);
+  self->is_setting = FALSE;
+  gtk_stack_set_visible_child_name (self->panes, pane);
   update (self);
 }
 
 static void
-list_papers (BfMakePage *self)
+show_step (BfMakePage *self)
 {
-  guint n;
-  const BfPaper *papers = bf_papers (&n);
-  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+  show_pane (self, "step", is_marking (self) ? self->hand_button : NULL);
+}
 
-  for (guint i = 0; i < n; i++)
-    gtk_string_list_append (names, papers[i].name);
-  gtk_drop_down_set_model (self->paper_list, G_LIST_MODEL (names));
-  /* What has the focus is a button within, which would be called by its class. */
-  gtk_accessible_update_property (
-      GTK_ACCESSIBLE (gtk_widget_get_first_child (GTK_WIDGET (self->paper_list))),
-      GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Paper"), -1);
-  for (guint i = 0; i < n; i++)
-    if (&papers[i] == bf_settings_paper (self->settings))
-      gtk_drop_down_set_selected (self->paper_list, i);
-  g_signal_connect_object (self->paper_list, "notify::selected", G_CALLBACK (paper_chosen_cb), self,
-                           G_CONNECT_SWAPPED);
+static void
+go_to_marking (BfMakePage *self)
+{
+  const BfWork *work = bf_work_guide_get_work (self->guide);
+
+  if (work != NULL && !is_marking (self) && bf_work_n_steps (work, BF_STAGE_MARK) > 0)
+    bf_work_guide_choose (self->guide, work->first[BF_STAGE_MARK]);
+  show_step (self);
+}
+
+static void
+way_cb (BfMakePage *self, GtkToggleButton *button)
+{
+  if (self->is_setting || self->guide == NULL || !gtk_toggle_button_get_active (button))
+    return;
+  if (button == self->hand_button)
+    go_to_marking (self);
+  else if (button == self->others_button)
+    show_pane (self, "files", button);
+  else
+    {
+      bf_pages_pane_set_corners_only (self->pages_pane, button == self->corners_button);
+      show_pane (self, "pages", button);
+    }
+}
+
+static void
+step_chosen_cb (BfMakePage *self, guint step)
+{
+  bf_work_guide_choose (self->guide, step);
+  show_step (self);
+}
+
+static void
+step_ticked_cb (BfMakePage *self, guint step, gboolean done)
+{
+  bf_work_guide_tick (self->guide, step, done);
+}
+
+static void
+done_cb (BfMakePage *self)
+{
+  bf_work_guide_go_on (self->guide);
+  show_step (self);
+}
+
+static void
+back_cb (BfMakePage *self)
+{
+  bf_work_guide_go_back (self->guide);
+  show_step (self);
+}
+
+static void
+enlarge_cb (BfMakePage *self)
+{
+  bf_reading_window_show (GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self))), self->guide);
 }
 
 static void
@@ -123,11 +215,33 @@ bf_make_page_dispose (GObject *object)
 {
   BfMakePage *self = BF_MAKE_PAGE (object);
 
-  g_clear_object (&self->document);
-  g_clear_object (&self->settings);
-  g_clear_pointer (&self->shown, bf_fold_unref);
   bf_widget_drop_children (GTK_WIDGET (self));
+  g_clear_handle_id (&self->counting, g_source_remove);
+  g_clear_pointer (&self->counted, g_free);
+  g_clear_object (&self->settings);
+  g_clear_object (&self->guide);
   G_OBJECT_CLASS (bf_make_page_parent_class)->dispose (object);
+}
+
+static void
+bind_template (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, box);
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, corners_button);
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, all_button);
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, hand_button);
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, others_button);
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, work_list);
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, panes);
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, step_pane);
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, pages_pane);
+  gtk_widget_class_bind_template_child (widget_class, BfMakePage, files_pane);
+  gtk_widget_class_bind_template_callback (widget_class, way_cb);
+  gtk_widget_class_bind_template_callback (widget_class, step_chosen_cb);
+  gtk_widget_class_bind_template_callback (widget_class, step_ticked_cb);
+  gtk_widget_class_bind_template_callback (widget_class, done_cb);
+  gtk_widget_class_bind_template_callback (widget_class, back_cb);
+  gtk_widget_class_bind_template_callback (widget_class, enlarge_cb);
 }
 
 static void
@@ -137,12 +251,13 @@ bf_make_page_class_init (BfMakePageClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = bf_make_page_dispose;
   widget_class->map = bf_make_page_map;
+  g_type_ensure (BF_TYPE_WORK_LIST);
+  g_type_ensure (BF_TYPE_STEP_PANE);
+  g_type_ensure (BF_TYPE_PAGES_PANE);
+  g_type_ensure (BF_TYPE_FILES_PANE);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/benchfold/Benchfold/make-page.ui");
-  gtk_widget_class_bind_template_child (widget_class, BfMakePage, box);
-  gtk_widget_class_bind_template_child (widget_class, BfMakePage, pages_label);
-  gtk_widget_class_bind_template_child (widget_class, BfMakePage, pages_box);
-  gtk_widget_class_bind_template_child (widget_class, BfMakePage, paper_list);
+  bind_template (widget_class);
 }
 
 static void
@@ -154,11 +269,14 @@ bf_make_page_init (BfMakePage *self)
 void
 bf_make_page_set_document (BfMakePage *self, BfDocument *document, GSettings *settings)
 {
-  g_return_if_fail (BF_IS_MAKE_PAGE (self) && self->document == NULL);
+  g_return_if_fail (BF_IS_MAKE_PAGE (self) && self->guide == NULL);
 
-  self->document = g_object_ref (document);
+  self->guide = bf_work_guide_new (document);
   g_set_object (&self->settings, settings);
-  list_papers (self);
-  g_signal_connect_object (document, "changed", G_CALLBACK (update), self, G_CONNECT_SWAPPED);
+  bf_pages_pane_set_document (self->pages_pane, document, settings);
+  if (settings != NULL)
+    g_signal_connect_object (settings, "changed::paper", G_CALLBACK (update), self,
+                             G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->guide, "changed", G_CALLBACK (update), self, G_CONNECT_SWAPPED);
   update (self);
 }

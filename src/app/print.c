@@ -6,7 +6,7 @@
 
 #include "app/message.h"
 #include "app/page-preview.h"
-#include "paint/template.h"
+#include "app/printers.h"
 
 #define POINTS_PER_INCH 72.0
 
@@ -14,7 +14,9 @@
 typedef struct
 {
   BfFold *fold;
-  BfPaper paper; /* as chosen in the dialogue */
+  BfTemplateOptions how;
+  GSettings *settings; /* or NULL */
+  BfPaper paper;       /* as chosen in the dialogue */
   BfTemplate *template;
 } Job;
 
@@ -22,6 +24,7 @@ static void
 job_free (Job *job)
 {
   g_clear_pointer (&job->template, bf_template_free);
+  g_clear_object (&job->settings);
   bf_fold_unref (job->fold);
   g_free (job);
 }
@@ -39,15 +42,36 @@ read_paper (BfPaper *paper, GtkPrintContext *context)
   paper->height_mm = MAX (a, b);
 }
 
+/* "" where the operation does not know, as with a file. Returns: (transfer full). */
+static char *
+printer_of (GtkPrintOperation *operation)
+{
+  GtkPrintSettings *chosen = gtk_print_operation_get_print_settings (operation);
+  const char *name = chosen != NULL ? gtk_print_settings_get_printer (chosen) : NULL;
+
+  return g_strdup (name != NULL ? name : "");
+}
+
+static BfTemplate *
+lay_out (Job *job, GtkPrintOperation *operation, GtkPrintContext *context)
+{
+  g_autofree char *printer = printer_of (operation);
+  BfTemplateOptions options = job->how;
+
+  read_paper (&job->paper, context);
+  options.paper = &job->paper;
+  options.units = job->fold->part->units;
+  options.printer = bf_printers_scale (job->settings, printer, job->paper.name);
+  return bf_template_new (job->fold, &options);
+}
+
 static void
 begin_cb (GtkPrintOperation *operation, GtkPrintContext *context, gpointer user_data)
 {
   Job *job = user_data;
 
-  read_paper (&job->paper, context);
-  BfTemplateOptions options = { .paper = &job->paper, .units = job->fold->part->units };
   g_clear_pointer (&job->template, bf_template_free);
-  job->template = bf_template_new (job->fold, &options);
+  job->template = lay_out (job, operation, context);
   gtk_print_operation_set_n_pages (operation, (int)bf_template_n_pages (job->template));
 }
 
@@ -83,7 +107,7 @@ draw_cb (GtkPrintOperation *operation, GtkPrintContext *context, int page, gpoin
 }
 
 GtkPrintOperation *
-bf_print_operation_new (BfFold *fold)
+bf_print_operation_new (BfFold *fold, const BfTemplateOptions *how, GSettings *settings)
 {
   g_return_val_if_fail (fold != NULL, NULL);
 
@@ -92,6 +116,9 @@ bf_print_operation_new (BfFold *fold)
   const char *name = fold->part->name;
 
   job->fold = bf_fold_ref (fold);
+  if (how != NULL)
+    job->how = *how;
+  g_set_object (&job->settings, settings);
   g_object_set_data_full (G_OBJECT (operation), "job", job, (GDestroyNotify)job_free);
   gtk_print_operation_set_unit (operation, GTK_UNIT_MM);
   gtk_print_operation_set_use_full_page (operation, TRUE);
@@ -112,8 +139,14 @@ done_cb (GtkPrintOperation *operation, GtkPrintOperationResult result, BfWindow 
   g_autoptr (GError) error = NULL;
 
   if (result == GTK_PRINT_OPERATION_RESULT_APPLY)
-    bf_window_notify (window, _ ("The template went to the printer. Measure the bars on every page "
-                                 "before you trust it."));
+    {
+      g_autofree char *printer = printer_of (operation);
+
+      bf_printers_note_last (bf_window_get_settings (window), printer);
+      bf_window_notify (window,
+                        _ ("The template went to the printer. Measure the bars on every page "
+                           "before you trust it."));
+    }
   if (result != GTK_PRINT_OPERATION_RESULT_ERROR)
     return;
   gtk_print_operation_get_error (operation, &error);
@@ -154,12 +187,9 @@ preview_cb (GtkPrintOperation *operation,
             gpointer user_data)
 {
   Job *job = user_data;
-  (void)operation;
 
   set_something_to_draw_on (context);
-  read_paper (&job->paper, context);
-  BfTemplateOptions options = { .paper = &job->paper, .units = job->fold->part->units };
-  g_autoptr (BfTemplate) template = bf_template_new (job->fold, &options);
+  g_autoptr (BfTemplate) template = lay_out (job, operation, context);
   GtkWindow *window = bf_page_preview_show (parent, template);
   g_signal_connect_object (window, "destroy", G_CALLBACK (gtk_print_operation_preview_end_preview),
                            preview, G_CONNECT_SWAPPED);
@@ -171,7 +201,8 @@ bf_print_template (BfWindow *window, BfFold *fold)
 {
   g_return_if_fail (BF_IS_WINDOW (window) && fold != NULL);
 
-  g_autoptr (GtkPrintOperation) operation = bf_print_operation_new (fold);
+  g_autoptr (GtkPrintOperation) operation = bf_print_operation_new (
+      fold, &bf_window_get_how (window)->template, bf_window_get_settings (window));
   g_autoptr (GtkPageSetup) setup = page_setup_of (bf_window_get_paper (window));
 
   gtk_print_operation_set_default_page_setup (operation, setup);

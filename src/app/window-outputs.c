@@ -9,41 +9,71 @@
 
 /* What the window writes for others to use: the same bytes as the command line's. */
 
+typedef gboolean (*Add) (BfOutputs *outputs,
+                         BfOutputBatch *batch,
+                         const char *path,
+                         GError **error);
+
+/* What can be saved. */
+typedef struct
+{
+  const char *target; /* of the action */
+  const char *suffix;
+  const char *title; /* of the dialogue that asks where to */
+  const char *words; /* in the file's name, after the part's; or NULL */
+  Add add;
+} Kind;
+
+static const Kind kinds[] = {
+  { "template", "pdf", N_ ("Save the template"), "template", bf_outputs_add_template },
+  { "svg", "svg", N_ ("Save the pattern"), NULL, bf_outputs_add_pattern },
+  { "dxf", "dxf", N_ ("Save the pattern"), NULL, bf_outputs_add_pattern },
+  { "pdf", "pdf", N_ ("Save the pattern"), "pattern", bf_outputs_add_pattern },
+  { "marking", "pdf", N_ ("Save the marking out"), "marking", bf_outputs_add_marking },
+  { "distances", "csv", N_ ("Save the marking out"), "marking", bf_outputs_add_marking },
+};
+
+static const Kind *
+find_kind (const char *target)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
+    if (g_str_equal (kinds[i].target, target))
+      return &kinds[i];
+  return NULL;
+}
+
 typedef struct
 {
   BfWindow *window;
-  char *kind; /* "pdf", "svg", "dxf": the suffix too */
+  const Kind *kind;
 } Asked;
 
 static void
 asked_free (Asked *asked)
 {
   g_object_unref (asked->window);
-  g_free (asked->kind);
   g_free (asked);
 }
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Asked, asked_free)
 
 static gboolean
-write_output (BfWindow *self, const char *kind, const char *path, GError **error)
+write_output (BfWindow *self, const Kind *kind, const char *path, GError **error)
 {
   BfPart *part = bf_document_get_part (bf_window_get_document (self));
   g_autoptr (BfOutputs) outputs = bf_outputs_new (part, NULL, bf_window_get_paper (self));
   g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
 
-  if (!(g_str_equal (kind, "pdf") ? bf_outputs_add_template (outputs, batch, path, error)
-                                  : bf_outputs_add_pattern (outputs, batch, path, error)))
-    return FALSE;
-  return bf_output_batch_commit (batch, error);
+  bf_outputs_set_how (outputs, bf_window_get_how (self));
+  return kind->add (outputs, batch, path, error) && bf_output_batch_commit (batch, error);
 }
 
 /* The file chosen, with the suffix that says what it is. NULL with a sentence in the window where
  * that can't be written to. Returns: (transfer full). */
 static char *
-path_for (BfWindow *self, GFile *file, const char *kind)
+path_for (BfWindow *self, GFile *file, const char *ending)
 {
   const char *chosen = g_file_peek_path (file);
-  g_autofree char *suffix = g_strconcat (".", kind, NULL);
+  g_autofree char *suffix = g_strconcat (".", ending, NULL);
   g_autofree char *path = NULL;
 
   if (chosen == NULL)
@@ -67,7 +97,7 @@ chosen_cb (GFile *file, gpointer user_data)
 {
   g_autoptr (Asked) asked = user_data;
   g_autoptr (GError) error = NULL;
-  g_autofree char *path = file != NULL ? path_for (asked->window, file, asked->kind) : NULL;
+  g_autofree char *path = file != NULL ? path_for (asked->window, file, asked->kind->suffix) : NULL;
 
   if (path == NULL)
     return;
@@ -83,29 +113,23 @@ chosen_cb (GFile *file, gpointer user_data)
   bf_window_notify_file (asked->window, words, saved);
 }
 
-static const char *
-dialog_title (const char *kind)
-{
-  return g_str_equal (kind, "pdf") ? _ ("Save the template") : _ ("Save the pattern");
-}
-
 void
-bf_window_save_output_action (GtkWidget *widget, const char *name, GVariant *kind)
+bf_window_save_output_action (GtkWidget *widget, const char *name, GVariant *target)
 {
+  const Kind *kind = find_kind (g_variant_get_string (target, NULL));
   BfDocument *document = bf_window_get_document (BF_WINDOW (widget));
   g_autofree char *title = bf_document_dup_title (document);
+  g_autofree char *file_name = NULL;
   Asked *asked;
   (void)name;
 
-  if (bf_document_get_part (document) == NULL)
+  if (bf_document_get_part (document) == NULL || kind == NULL)
     return;
   asked = g_new0 (Asked, 1);
   asked->window = g_object_ref (BF_WINDOW (widget));
-  asked->kind = g_variant_dup_string (kind, NULL);
+  asked->kind = kind;
   g_strdelimit (title, G_DIR_SEPARATOR_S, '-');
-  gboolean is_template = g_str_equal (asked->kind, "pdf");
-  g_autofree char *file_name =
-      g_strconcat (title, is_template ? " template" : "", ".", asked->kind, NULL);
-  bf_file_dialog_save (GTK_WINDOW (widget), dialog_title (asked->kind), file_name, chosen_cb,
-                       asked);
+  file_name = g_strconcat (title, kind->words != NULL ? " " : "",
+                           kind->words != NULL ? kind->words : "", ".", kind->suffix, NULL);
+  bf_file_dialog_save (GTK_WINDOW (widget), _ (kind->title), file_name, chosen_cb, asked);
 }

@@ -5,42 +5,8 @@
 #include <glib/gi18n.h>
 
 #include "app/button-names.h"
-#include "app/kept-bar.h"
-#include "app/keeper.h"
-#include "app/make-page.h"
 #include "app/recent-list.h"
 #include "app/settings.h"
-#include "app/shape-page.h"
-#include "app/show-file.h"
-#include "app/start-page.h"
-
-struct _BfWindow
-{
-  GtkApplicationWindow parent_instance;
-  BfDocument *document;
-  BfKeeper *keeper;
-  BfSurfaceView *view;
-  GSettings *settings; /* NULL where there are none */
-
-  GtkStack *title_stack;
-  GtkStack *outer_stack;
-  GtkStack *page_stack;
-  BfStartPage *start_page; /* NULL where there was a part from the first */
-  GtkBox *start_room;
-  GtkBox *shape_room;
-  GtkBox *make_room;
-  BfShapePage *shape_page; /* NULL until there is a part */
-  BfMakePage *make_page;   /* NULL until it is looked at */
-  GtkWidget *undo_button;
-  GtkWidget *redo_button;
-  GtkMenuButton *menu_button;
-  GMenuModel *main_menu;
-  GtkRevealer *notice_revealer;
-  GtkLabel *notice_label;
-  GtkWidget *notice_button;
-  GFile *notice_file; /* what the notice's button shows, or NULL */
-  BfKeptBar *kept_bar;
-};
 
 G_DEFINE_FINAL_TYPE (BfWindow, bf_window, GTK_TYPE_APPLICATION_WINDOW)
 
@@ -163,19 +129,6 @@ bf_window_map (GtkWidget *widget)
   GTK_WIDGET_CLASS (bf_window_parent_class)->map (widget);
 }
 
-static void
-notice_close_cb (BfWindow *self)
-{
-  gtk_revealer_set_reveal_child (self->notice_revealer, FALSE);
-}
-
-static void
-notice_answer_cb (BfWindow *self)
-{
-  if (self->notice_file != NULL)
-    bf_show_in_folder (self->notice_file);
-}
-
 /* Work is gone on with here where nothing would be lost by it, else in a window of its own. */
 static gboolean
 has_room_for (BfWindow *self, BfKeptWork *work)
@@ -268,8 +221,10 @@ bind_template (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, BfWindow, notice_button);
   gtk_widget_class_bind_template_child (widget_class, BfWindow, kept_bar);
   gtk_widget_class_bind_template_callback (widget_class, page_changed_cb);
-  gtk_widget_class_bind_template_callback (widget_class, notice_close_cb);
-  gtk_widget_class_bind_template_callback (widget_class, notice_answer_cb);
+  gtk_widget_class_bind_template_callback_full (widget_class, "notice_close_cb",
+                                                G_CALLBACK (bf_window_close_notice));
+  gtk_widget_class_bind_template_callback_full (widget_class, "notice_answer_cb",
+                                                G_CALLBACK (bf_window_show_noticed_file));
   gtk_widget_class_bind_template_callback (widget_class, taken_cb);
 }
 
@@ -335,7 +290,7 @@ bf_window_open (BfWindow *self, GFile *file)
   g_autoptr (GError) error = NULL;
   if (bf_document_load (self->document, file, &error))
     {
-      notice_close_cb (self);
+      bf_window_close_notice (self);
       bf_recent_note (file);
       bf_surface_view_fit (self->view);
       return;
@@ -346,40 +301,32 @@ bf_window_open (BfWindow *self, GFile *file)
   bf_window_notify (self, sentence);
 }
 
-/* A long sentence takes more lines; beside a button it is one line, however long a file's name is
- * (GTK 4.8 is at odds with itself about the height of words that wrap beside a button). */
-static void
-notify (BfWindow *self, const char *sentence, GFile *file)
-{
-  gtk_label_set_label (self->notice_label, sentence);
-  gtk_label_set_wrap (self->notice_label, file == NULL);
-  gtk_label_set_ellipsize (self->notice_label,
-                           file != NULL ? PANGO_ELLIPSIZE_MIDDLE : PANGO_ELLIPSIZE_NONE);
-  g_set_object (&self->notice_file, file);
-  gtk_widget_set_visible (self->notice_button, file != NULL);
-  gtk_revealer_set_reveal_child (self->notice_revealer, TRUE);
-}
-
-void
-bf_window_notify (BfWindow *self, const char *sentence)
-{
-  g_return_if_fail (BF_IS_WINDOW (self) && sentence != NULL);
-  notify (self, sentence, NULL);
-}
-
-void
-bf_window_notify_file (BfWindow *self, const char *sentence, GFile *file)
-{
-  g_return_if_fail (BF_IS_WINDOW (self) && G_IS_FILE (file));
-
-  notify (self, sentence, file);
-}
-
 const BfPaper *
 bf_window_get_paper (BfWindow *self)
 {
   g_return_val_if_fail (BF_IS_WINDOW (self), NULL);
   return bf_settings_paper (self->settings);
+}
+
+GSettings *
+bf_window_get_settings (BfWindow *self)
+{
+  g_return_val_if_fail (BF_IS_WINDOW (self), NULL);
+  return self->settings;
+}
+
+const BfOutputHow *
+bf_window_get_how (BfWindow *self)
+{
+  g_return_val_if_fail (BF_IS_WINDOW (self), NULL);
+  return &self->how;
+}
+
+void
+bf_window_set_how (BfWindow *self, const BfOutputHow *how)
+{
+  g_return_if_fail (BF_IS_WINDOW (self) && how != NULL);
+  self->how = *how;
 }
 
 void

@@ -7,6 +7,7 @@
 #include "app/document.h"
 #include "app/surface-view.h"
 #include "paint/paper.h"
+#include "write/outputs.h"
 
 G_BEGIN_DECLS
 
@@ -33,6 +34,14 @@ void bf_window_notify_file (BfWindow *self, const char *sentence, GFile *file);
 
 /* The paper of templates, as chosen or by locale. */
 const BfPaper *bf_window_get_paper (BfWindow *self);
+
+/* NULL where there are none. */
+GSettings *bf_window_get_settings (BfWindow *self);
+
+/* How templates and patterns are made, as the page Make has it. Owned by the window; how is copied.
+ */
+const BfOutputHow *bf_window_get_how (BfWindow *self);
+void bf_window_set_how (BfWindow *self, const BfOutputHow *how);
 
 /* Puts what is not saved on the disk now, beside its file, for the next run to offer. */
 void bf_window_keep (BfWindow *self);

@@ -94,7 +94,7 @@ def keys_alone_do_it(program, folder):
     with gui.App(program, path) as app:
         line(app, f'2 to look at, {KNOW}')
         app.key('alt+2')  # the list opens from the other page too
-        app.shown(None, 'Page A1')
+        app.shown('push button', 'Mark by hand')
         app.key('ctrl+b')
         app.shown('push button', 'Make front 6 mm long')
         app.key('Down', 'Tab', 'Return')  # the second row's button

@@ -3,6 +3,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The page Make, what the window writes, and what it tells about itself."""
 
+import json
 import os
 import pathlib
 import re
@@ -17,16 +18,23 @@ TRAY = EXAMPLES / 'spoke-tray.benchfold'
 def open_make(app):
     app.titled('Spoke tray')
     app.key('alt+2')
+    app.shown('list item', 'Take a flat piece.*')
+
+
+def open_pages(app):
+    open_make(app)
+    app.key('alt+a')
     app.shown(None, 'Page A1')
 
 
-KINDS = ['pdf', 'svg', 'dxf']  # as they follow each other in the menu
-
-
-def choose(app, kind):
-    app.click(app.shown('push button', 'Save as'))
-    app.shown(None, r'For a cutting machine \(DXF\)…')
-    app.key(*['Down'] * KINDS.index(kind), 'Return')
+# What is saved: the button, the dialogue's title, the suffix, the command line's option.
+FILES = [
+    ('Save: For a cutting machine (DXF)', 'Save the pattern', 'dxf', '--pattern'),
+    ('Save: A drawing in mm (SVG)', 'Save the pattern', 'svg', '--pattern'),
+    ('Save: On one page (PDF)', 'Save the pattern', 'pdf', '--pattern'),
+    ('Save: Marking out by hand (PDF)', 'Save the marking out', 'pdf', '--marking'),
+    ('Save: Distances for marking out (CSV)', 'Save the marking out', 'csv', '--marking'),
+]
 
 
 def content(path):
@@ -34,21 +42,44 @@ def content(path):
     return re.sub(rb'/(Creation|Mod)Date \([^)]*\)', b'', path.read_bytes())
 
 
+def saved_alike(program, folder, name, suffix, option):
+    """The window's file and the command line's."""
+    subprocess.run([program, TRAY, option, folder / f'line {name}.{suffix}'], check=True)
+    assert content(folder / f'window {name}.{suffix}') == \
+        content(folder / f'line {name}.{suffix}'), name
+
+
 def saves_what_the_command_line_writes(program, folder):
     with gui.App(program, TRAY) as app:
-        open_make(app)
-        for kind in KINDS:
+        open_pages(app)
+        app.click(app.shown('push button', 'Save as PDF…'))
+        app.type_path('Save the template', folder / 'window template')
+        app.shown(None, 'Saved “window template\\.pdf”\\.')
+        app.focus()
+        app.key('alt+s')
+        for i, (button, title, suffix, _) in enumerate(FILES):
             app.focus()
-            choose(app, kind)
+            app.click(app.shown('push button', re.escape(button)))
             # The suffix is left to the program.
-            title = 'Save the template' if kind == 'pdf' else 'Save the pattern'
-            app.type_path(title, folder / f'window {kind}')
-            app.shown(None, f'Saved “window {kind}\\.{kind}”\\.')
+            app.type_path(title, folder / f'window {i}')
+            app.shown(None, f'Saved “window {i}\\.{suffix}”\\.')
             app.shown('push button', 'Show in folder')
-    for kind in KINDS:
-        option = '--template' if kind == 'pdf' else '--pattern'
-        subprocess.run([program, TRAY, option, folder / f'line.{kind}'], check=True)
-        assert content(folder / f'window {kind}.{kind}') == content(folder / f'line.{kind}'), kind
+    saved_alike(program, folder, 'template', 'pdf', '--template')
+    for i, (_, _, suffix, option) in enumerate(FILES):
+        saved_alike(program, folder, str(i), suffix, option)
+
+
+def kerf_and_bend_lines_are_as_asked(program, folder):
+    with gui.App(program, TRAY) as app:
+        open_make(app)
+        app.key('alt+s')
+        app.shown('check box', 'Edges moved by half the kerf')
+        app.key('alt+k')
+        app.click(app.shown('push button', re.escape('Save: A drawing in mm (SVG)')))
+        app.type_path('Save the pattern', folder / 'window')
+        app.shown(None, 'Saved “window\\.svg”\\.')
+    subprocess.run([program, TRAY, '--kerf', 'on', '--pattern', folder / 'line.svg'], check=True)
+    assert content(folder / 'window.svg') == content(folder / 'line.svg')
 
 
 def a_file_that_is_there_is_not_written_over(program, folder):
@@ -56,15 +87,103 @@ def a_file_that_is_there_is_not_written_over(program, folder):
     there.write_text('mine')
     with gui.App(program, TRAY) as app:
         open_make(app)
-        choose(app, 'svg')
+        app.key('alt+s')
+        app.click(app.shown('push button', re.escape('Save: A drawing in mm (SVG)')))
         app.type_path('Save the pattern', folder / 'there')
         app.shown(None, r'Nothing was saved: .*there\.svg is there already\.')
     assert there.read_text() == 'mine'
 
 
-def another_paper_lays_the_pages_out_anew(program, folder):
+def ticks(app):
+    return [node.name for node in app.all('check box', 'Done: .*')
+            if node.getState().contains(gui.pyatspi.STATE_CHECKED)]
+
+
+def steps_are_ticked_and_kept(program, folder):
+    path = folder / 'tray.benchfold'
+    path.write_bytes(TRAY.read_bytes())
+    with gui.App(program, path) as app:
+        open_make(app)
+        app.shown('label', 'Metal, step 1 of 1')
+        app.key('alt+d')
+        app.shown('label', r'Mark, step 1 of \d+')
+        app.click(app.shown('check box', 'Done: Punch the centres of all holes.*'))
+        gui.until('two ticks', lambda: len(ticks(app)) == 2)
+        app.key('ctrl+z')
+        gui.until('one tick', lambda: len(ticks(app)) == 1)
+        app.key('ctrl+shift+z')
+        gui.until('two ticks again', lambda: len(ticks(app)) == 2)
+        app.key('ctrl+s')
+        gui.until('the file', lambda: 'metal:0' in json.loads(path.read_text()).get(
+            'made', {}).get('steps', []))
+    with gui.App(program, path) as app:
+        open_make(app)
+        gui.until('the ticks', lambda: len(ticks(app)) == 2)
+        app.shown('label', r'Mark, step 1 of \d+')  # where there is something to do
+
+
+def another_blank_has_nothing_ticked(program, folder):
     with gui.App(program, TRAY) as app:
         open_make(app)
+        app.key('alt+d')
+        gui.until('a tick', lambda: len(ticks(app)) == 1)
+        app.key('alt+1')
+        length = app.shown('text', 'Length of front')
+        app.click(length)
+        app.key('ctrl+a')
+        app.type('33')
+        app.key('Return')
+        app.key('alt+2')
+        gui.until('no tick', lambda: app.find('check box', 'Done: .*') and not ticks(app))
+
+
+def the_whole_screen_is_read_by_any_key(program, folder):
+    with gui.App(program, TRAY) as app:
+        open_make(app)
+        app.key('alt+m')
+        app.shown('label', r'Mark, step 1 of \d+')
+        app.key('alt+f')
+        app.dialogue('The work, step by step')
+        app.key('space', 'x', 'Return')
+        gui.until('three steps on', lambda: len(app.all('label', r'Mark, step 4 of \d+')) == 2)
+        app.key('BackSpace')
+        gui.until('one back', lambda: len(app.all('label', r'Mark, step 3 of \d+')) == 2)
+        app.key('Escape')
+        gui.until('the window to go', lambda: not app.windows('The work, step by step'))
+        app.focus()
+        assert len(ticks(app)) == 3, ticks(app)
+
+
+def a_printer_that_is_off_is_corrected(program, folder):
+    with gui.App(program, TRAY) as app:
+        open_pages(app)
+        app.shown('label', 'Of your printer: nothing to correct\\.')
+        app.click(app.shown('text', 'What the bar across measures'))
+        app.key('ctrl+a')
+        app.type('99.2')
+        app.key('Return')
+        app.shown('label', 'Of your printer: pages are drawn so that they come out true\\.')
+        app.key('ctrl+a')
+        app.type('90')
+        app.key('Return')
+        app.shown('label', '.*5 %.*')
+
+
+def corners_take_fewer_pages(program, folder):
+    with gui.App(program, TRAY) as app:
+        open_make(app)
+        app.shown('push button', r'Print all \(2 pages\)')
+        app.shown('push button', r'Print corners \(1 page\)')
+        app.key('alt+c')
+        app.shown('label', 'Corners and holes at full size take 1 page of A4; .*')
+        assert len(app.all(None, 'Page .*')) == 1
+        app.key('alt+a')
+        gui.until('two pages', lambda: len(app.all(None, 'Page .*')) == 2)
+
+
+def another_paper_lays_the_pages_out_anew(program, folder):
+    with gui.App(program, TRAY) as app:
+        open_pages(app)
         app.shown('label', r'The template at full size takes 2 pages of A4\.')
         app.click(app.shown(None, 'Paper'))
         app.shown(None, 'Tabloid')
@@ -122,7 +241,13 @@ def help_tells_where_it_is(program, folder):
 
 gui.main([
     saves_what_the_command_line_writes,
+    kerf_and_bend_lines_are_as_asked,
     a_file_that_is_there_is_not_written_over,
+    steps_are_ticked_and_kept,
+    another_blank_has_nothing_ticked,
+    the_whole_screen_is_read_by_any_key,
+    a_printer_that_is_off_is_corrected,
+    corners_take_fewer_pages,
     another_paper_lays_the_pages_out_anew,
     pages_are_looked_at_before_printing,
     keys_are_listed,

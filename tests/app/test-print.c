@@ -27,7 +27,7 @@ static void export(BfFold *fold,
                    const char *path)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (GtkPrintOperation) operation = bf_print_operation_new (fold);
+  g_autoptr (GtkPrintOperation) operation = bf_print_operation_new (fold, NULL, NULL);
   g_autoptr (GtkPageSetup) setup = gtk_page_setup_new ();
   GtkPaperSize *size = gtk_paper_size_new (paper);
 

@@ -11,7 +11,7 @@ import re
 import gui
 
 TRAY = pathlib.Path(os.environ['BENCHFOLD_DATA']) / 'examples' / 'spoke-tray.benchfold'
-CONTROLS = {'push button', 'toggle button', 'text', 'slider', 'check box', 'combo box', 'spin button'}
+CONTROLS = {'push button', 'push button', 'text', 'slider', 'check box', 'combo box', 'spin button'}
 
 
 def controls(app):
@@ -70,9 +70,17 @@ def shape_and_make(program, folder):
         well_named(app, 'Shape')
         walk_by_tab(app, ['Metal: .*', 'From flat to folded', 'Before you cut.*'])
         app.key('alt+2')
-        app.shown(None, 'Page A1')
+        app.shown('push button', r'Print all \(2 pages\)')
         well_named(app, 'Make')
-        walk_by_tab(app, ['Save as', 'Print all pages…'])
+        walk_by_tab(app, ['Done: Take a flat piece.*', 'Full screen', 'Done, next'])
+        app.key('alt+a')
+        app.shown(None, 'Page A1')
+        well_named(app, 'Make, the pages')
+        walk_by_tab(app, ['Save as PDF…', 'Print…', 'What the bar across measures'])
+        app.key('alt+s')
+        app.shown('push button', 'Save: .*DXF.*')
+        well_named(app, 'Make, the files')
+        walk_by_tab(app, ['Edges moved by half the kerf', 'Save: .*DXF.*'])
 
 
 def what_the_menu_has(program, folder):

