@@ -29,10 +29,20 @@ static const struct
     N_ ("The same lines in groups, for a drawing program or a plotter.") },
   { "pdf", N_ ("On one page (PDF)"),
     N_ ("The whole blank at full size on a page as large as it takes.") },
+  { "pack", N_ ("All that a service asks for (a folder)"),
+    N_ ("Pattern as DXF and SVG, a page with the sizes, a note; holes and bridges looked at.") },
   { NULL, N_ ("Papers for the bench"), NULL },
+  { "card", N_ ("Make card (PDF)"),
+    N_ ("Sizes, steps to tick, bends in order, cautions; room for what was measured.") },
   { "marking", N_ ("Marking out by hand (PDF)"),
     N_ ("Every step of marking out with rule and square, a picture each.") },
   { "distances", N_ ("Distances for marking out (CSV)"), N_ ("The same distances as a table.") },
+  { "gauges", N_ ("Angle gauges (PDF)"),
+    N_ ("One for each bend that is not square, to cut from card or metal.") },
+  { "model", N_ ("Card model (PDF)"),
+    N_ ("The part to fold from card first, to see that it goes together.") },
+  { "strip", N_ ("Strips for a trial bend (PDF)"),
+    N_ ("What your metal and your bar take for a bend, found before the real thing is cut.") },
 };
 
 static GtkWidget *

@@ -5,7 +5,7 @@
 #include "app/file-dialogs.h"
 #include "app/message.h"
 #include "app/window-private.h"
-#include "write/outputs.h"
+#include "write/bench-outputs.h"
 
 /* What the window writes for others to use: the same bytes as the command line's. */
 
@@ -18,19 +18,31 @@ typedef gboolean (*Add) (BfOutputs *outputs,
 typedef struct
 {
   const char *target; /* of the action */
-  const char *suffix;
-  const char *title; /* of the dialogue that asks where to */
-  const char *words; /* in the file's name, after the part's; or NULL */
+  const char *suffix; /* NULL of a folder */
+  const char *title;  /* of the dialogue that asks where to */
+  const char *words;  /* in the file's name, after the part's; or NULL */
   Add add;
 } Kind;
+
+/* The folder is there before its files are. */
+static gboolean
+add_pack (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
+{
+  return bf_pack_make_folder (path, error) && bf_outputs_add_pack (outputs, batch, path, error);
+}
 
 static const Kind kinds[] = {
   { "template", "pdf", N_ ("Save the template"), "template", bf_outputs_add_template },
   { "svg", "svg", N_ ("Save the pattern"), NULL, bf_outputs_add_pattern },
   { "dxf", "dxf", N_ ("Save the pattern"), NULL, bf_outputs_add_pattern },
   { "pdf", "pdf", N_ ("Save the pattern"), "pattern", bf_outputs_add_pattern },
+  { "pack", NULL, N_ ("Make the pack"), "pack", add_pack },
   { "marking", "pdf", N_ ("Save the marking out"), "marking", bf_outputs_add_marking },
   { "distances", "csv", N_ ("Save the marking out"), "marking", bf_outputs_add_marking },
+  { "card", "pdf", N_ ("Save the make card"), "card", bf_outputs_add_card },
+  { "model", "pdf", N_ ("Save the card model"), "model", bf_outputs_add_model },
+  { "gauges", "pdf", N_ ("Save the angle gauges"), "gauges", bf_outputs_add_gauges },
+  { "strip", "pdf", N_ ("Save the strips for a trial bend"), "strip", bf_outputs_add_strip },
 };
 
 static const Kind *
@@ -73,7 +85,7 @@ static char *
 path_for (BfWindow *self, GFile *file, const char *ending)
 {
   const char *chosen = g_file_peek_path (file);
-  g_autofree char *suffix = g_strconcat (".", ending, NULL);
+  g_autofree char *suffix = ending != NULL ? g_strconcat (".", ending, NULL) : NULL;
   g_autofree char *path = NULL;
 
   if (chosen == NULL)
@@ -81,7 +93,7 @@ path_for (BfWindow *self, GFile *file, const char *ending)
       bf_window_notify (self, _ ("Nothing was saved: choose a folder of this computer."));
       return NULL;
     }
-  if (bf_output_has_suffix (chosen, suffix))
+  if (suffix == NULL || bf_output_has_suffix (chosen, suffix))
     return g_strdup (chosen);
   path = g_strconcat (chosen, suffix, NULL);
   if (!g_file_test (path, G_FILE_TEST_EXISTS))
@@ -129,7 +141,8 @@ bf_window_save_output_action (GtkWidget *widget, const char *name, GVariant *tar
   asked->window = g_object_ref (BF_WINDOW (widget));
   asked->kind = kind;
   g_strdelimit (title, G_DIR_SEPARATOR_S, '-');
-  file_name = g_strconcat (title, kind->words != NULL ? " " : "",
-                           kind->words != NULL ? kind->words : "", ".", kind->suffix, NULL);
+  file_name =
+      g_strconcat (title, kind->words != NULL ? " " : "", kind->words != NULL ? kind->words : "",
+                   kind->suffix != NULL ? "." : "", kind->suffix, NULL);
   bf_file_dialog_save (GTK_WINDOW (widget), _ (kind->title), file_name, chosen_cb, asked);
 }

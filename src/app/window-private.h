@@ -62,8 +62,9 @@ void bf_window_set_page (BfWindow *self, const char *page);
 void bf_window_open_menu (BfWindow *self);
 
 /* The action win.save-output: asks where to put the template ("template"), a pattern ("svg", "dxf",
- * "pdf"), the marking out ("marking", "distances"), and writes what the command line would write.
- * In window-outputs.c. */
+ * "pdf"), the marking out ("marking", "distances"), a "pack", "card", "model", "gauges" or
+ * "strip", and
+ * writes what the command line would write. In window-outputs.c. */
 void bf_window_save_output_action (GtkWidget *widget, const char *name, GVariant *target);
 
 /* Opens "Before you cut", on the page where it is. */

@@ -7,6 +7,7 @@
 #include "app/button-names.h"
 #include "app/recent-list.h"
 #include "app/settings.h"
+#include "core/own-pens.h"
 
 G_DEFINE_FINAL_TYPE (BfWindow, bf_window, GTK_TYPE_APPLICATION_WINDOW)
 
@@ -245,6 +246,7 @@ bf_window_class_init (BfWindowClass *klass)
 static void
 bf_window_init (BfWindow *self)
 {
+  self->how.template.pens = bf_own_pens ();
   gtk_widget_init_template (GTK_WIDGET (self));
   gtk_menu_button_set_create_popup_func (self->menu_button, open_menu_cb, self, NULL);
 

@@ -32,8 +32,12 @@ FILES = [
     ('Save: For a cutting machine (DXF)', 'Save the pattern', 'dxf', '--pattern'),
     ('Save: A drawing in mm (SVG)', 'Save the pattern', 'svg', '--pattern'),
     ('Save: On one page (PDF)', 'Save the pattern', 'pdf', '--pattern'),
+    ('Save: Make card (PDF)', 'Save the make card', 'pdf', '--card'),
     ('Save: Marking out by hand (PDF)', 'Save the marking out', 'pdf', '--marking'),
     ('Save: Distances for marking out (CSV)', 'Save the marking out', 'csv', '--marking'),
+    ('Save: Angle gauges (PDF)', 'Save the angle gauges', 'pdf', '--gauges'),
+    ('Save: Card model (PDF)', 'Save the card model', 'pdf', '--model'),
+    ('Save: Strips for a trial bend (PDF)', 'Save the strips for a trial bend', 'pdf', '--strip'),
 ]
 
 
@@ -67,6 +71,20 @@ def saves_what_the_command_line_writes(program, folder):
     saved_alike(program, folder, 'template', 'pdf', '--template')
     for i, (_, _, suffix, option) in enumerate(FILES):
         saved_alike(program, folder, str(i), suffix, option)
+
+
+def a_service_gets_a_folder(program, folder):
+    with gui.App(program, TRAY) as app:
+        open_make(app)
+        app.key('alt+s')
+        app.click(app.shown('push button', re.escape('Save: All that a service asks for (a folder)')))
+        app.type_path('Make the pack', folder / 'window')
+        app.shown(None, 'Saved “window”\\.')
+    subprocess.run([program, TRAY, '--pack', folder / 'line'], check=True)
+    names = sorted(path.name for path in (folder / 'line').iterdir())
+    assert names and names == sorted(path.name for path in (folder / 'window').iterdir())
+    for name in names:
+        assert content(folder / 'window' / name) == content(folder / 'line' / name), name
 
 
 def kerf_and_bend_lines_are_as_asked(program, folder):
@@ -241,6 +259,7 @@ def help_tells_where_it_is(program, folder):
 
 gui.main([
     saves_what_the_command_line_writes,
+    a_service_gets_a_folder,
     kerf_and_bend_lines_are_as_asked,
     a_file_that_is_there_is_not_written_over,
     steps_are_ticked_and_kept,
