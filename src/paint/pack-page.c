@@ -35,7 +35,7 @@ draw_lines (const BfFold *fold, const BfPackCheck *check, double width_mm, cairo
 {
   BfUnits units = fold->part->units;
   g_autofree char *cut = bf_format_length (fold->blank.cut_length_mm, units);
-  g_autofree char *lines[] = {
+  char *const lines[] = {
     found_words (fold, _ ("Least hole"), check->hole_mm, check->hole_needed_mm),
     found_words (fold, _ ("Least bridge"), check->bridge_mm, check->bridge_needed_mm),
     /* Translators: a length with its unit */
@@ -47,7 +47,10 @@ draw_lines (const BfFold *fold, const BfPackCheck *check, double width_mm, cairo
   double y = BF_PAGE_CAP_MM;
 
   for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
-    y += bf_page_words (cr, lines[i], bf_vec2 (0.0, y), width_mm, FALSE) + 1.5;
+    {
+      y += bf_page_words (cr, lines[i], bf_vec2 (0.0, y), width_mm, FALSE) + 1.5;
+      g_free (lines[i]);
+    }
 }
 
 void
