@@ -11,7 +11,7 @@ import re
 import gui
 
 TRAY = pathlib.Path(os.environ['BENCHFOLD_DATA']) / 'examples' / 'spoke-tray.benchfold'
-CONTROLS = {'push button', 'push button', 'text', 'slider', 'check box', 'combo box', 'spin button'}
+CONTROLS = {'push button', 'toggle button', 'text', 'slider', 'check box', 'combo box', 'spin button'}
 
 
 def controls(app):
@@ -27,7 +27,10 @@ def bad_names(app):
 
 
 def well_named(app, page):
-    gui.until(f'good names on {page}', lambda: not bad_names(app), 5)
+    try:
+        gui.until(f'good names on {page}', lambda: not bad_names(app), 5)
+    except AssertionError:
+        raise AssertionError(f'{page}: {bad_names(app)}')
 
 
 def focused(app):
