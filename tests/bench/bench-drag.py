@@ -9,12 +9,14 @@ import pathlib
 import subprocess
 import sys
 import tempfile
+import time
 
 sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent.parent / 'app'))
 import gui
 from bench_top import screen_place, settled
 
 SECONDS = 8
+SETTLED_S = 2  # a window that has just opened still takes its memory from the system, frame by frame
 STEP_S = 0.004
 
 
@@ -25,6 +27,7 @@ def main(program, part):
         app = gui.App(command[0], *command[1:], part)
         gui.xdo('windowsize', '--sync', app.window, 1280, 800)
         x, y = screen_place(app, settled(app, 'push button', 'Tip of front.*'), -90, 0)
+        time.sleep(SETTLED_S)
         steps = int(SECONDS / STEP_S)
         words = ['mousemove', x, y, 'mousedown', 1]
         for i in range(steps):
