@@ -45,6 +45,12 @@ def children(node):
         return []
 
 
+def give_focus(window):
+    """A window that is not seen yet takes no focus: that is an error, to be tried again."""
+    xdo('windowfocus', '--sync', window)
+    return True
+
+
 def steady(what, read):
     """What read gives, once it gives the same for a while: a window takes some frames to lay out,
     and a popover to come to its place, and under a sanitizer a frame takes its time."""
@@ -58,7 +64,7 @@ def steady(what, read):
         times += 1
         return times >= 4 and time.monotonic() - since >= 0.2
 
-    until(f'{what} to stay in its place', stays)
+    until(f'{what} to stay in its place', stays, 3 * PATIENCE_S)
     return value
 
 
@@ -176,7 +182,7 @@ class App:
         return place['WIDTH'], place['HEIGHT']
 
     def focus(self):
-        xdo('windowfocus', '--sync', self.window)
+        until('the window to take the keyboard', lambda: give_focus(self.window))
 
     def click(self, node, window=None):
         """window: the one that the node is in, where that is not the program's own."""
@@ -209,7 +215,7 @@ class App:
     def dialogue(self, title):
         """Waits for a window of that title and gives it the focus. Returns it."""
         window = until(f'the window {title}', lambda: self.windows(title))[-1]
-        xdo('windowfocus', '--sync', window)
+        until(f'{title} to take the keyboard', lambda: give_focus(window))
         return window
 
     def windows(self, title):
