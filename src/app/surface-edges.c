@@ -13,17 +13,6 @@
 /* So near its line, a stretch of an outline lies on it. */
 #define ON_LINE_MM 1e-4
 
-int
-bf_fold_find_face (const BfFold *fold, const char *id)
-{
-  g_return_val_if_fail (fold != NULL && id != NULL, -1);
-
-  for (guint i = 0; i < fold->faces->len; i++)
-    if (g_strcmp0 (bf_fold_face (fold, i)->id, id) == 0)
-      return (int)i;
-  return -1;
-}
-
 static gboolean
 has_metal (const BfFace *face)
 {

@@ -57,8 +57,5 @@ BfSelection bf_selection_in (const BfFold *fold, const char *id, BfSelection bef
 /* The edge that a flange hangs on; BF_SELECTION_NONE where that is no edge of the fold. */
 BfSelection bf_selection_under (const BfFold *fold, const BfFlange *flange);
 
-/* The face of that flange, or −1. */
-int bf_fold_find_face (const BfFold *fold, const char *id);
-
 /* TRUE where the base is a rectangle: four square corners. */
 gboolean bf_part_is_rectangle (const BfPart *part);

@@ -192,9 +192,8 @@ place_point (BfSurfaceScene *scene, guint face, BfVec2 p, BfVec3 *place)
       const BfSolid *solid = bf_formed_solid (formed, i);
       if (solid->kind != BF_SOLID_SLAB || solid->face != face)
         continue;
-      BfVec2 by = bf_vec2_sub (p, solid->flat_origin);
-      *place = bf_frame_point (&solid->frame, bf_vec2_dot (by, solid->flat_ex),
-                               bf_vec2_dot (by, solid->flat_ey), 0.0);
+      BfVec2 local = bf_solid_local (solid, p);
+      *place = bf_frame_point (&solid->frame, local.x, local.y, 0.0);
       return TRUE;
     }
   return FALSE;

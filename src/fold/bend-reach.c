@@ -98,14 +98,6 @@ bf_reach_test_free (BfReachTest *test)
   g_free (test);
 }
 
-static BfVec2
-to_local (const BfSolid *slab, BfVec2 p)
-{
-  BfVec2 d = bf_vec2_sub (p, slab->flat_origin);
-
-  return bf_vec2 (bf_vec2_dot (d, slab->flat_ex), bf_vec2_dot (d, slab->flat_ey));
-}
-
 static void
 stand_face (BfReachTest *test, const BfSolid *slab)
 {
@@ -118,7 +110,7 @@ stand_face (BfReachTest *test, const BfSolid *slab)
       BfConvex piece;
 
       for (guint k = 0; k < part.n; k++)
-        part.corners[k] = to_local (slab, part.corners[k]);
+        part.corners[k] = bf_solid_local (slab, part.corners[k]);
       bf_convex_from_slab (&slab->frame, &part, test->fold->part->metal.thickness_mm, &piece);
       g_array_append_val (pieces, piece);
     }
@@ -222,7 +214,7 @@ place_bars (const Trial *trial, double width_mm, GArray *bars)
 
   find_bar (trial, width_mm, part.corners);
   for (guint i = 0; i < part.n; i++)
-    part.corners[i] = to_local (slab, part.corners[i]);
+    part.corners[i] = bf_solid_local (slab, part.corners[i]);
   for (guint i = 0; i < G_N_ELEMENTS (tops); i++)
     {
       BfFrame frame = slab->frame;

@@ -33,16 +33,6 @@ push_text (const BfFold *fold, double force_n)
   return g_strdup_printf (_ ("%.0f kg"), kg);
 }
 
-static BfCheck
-check_at (const BfBendResult *bend, const char *code, BfSeverity severity)
-{
-  return (BfCheck){ .code = code,
-                    .severity = severity,
-                    .found = NAN,
-                    .needed = NAN,
-                    .place = bf_vec2_scale (bf_vec2_add (bend->line[0], bend->line[1]), 0.5) };
-}
-
 /* What is bent by hand alone, because slots or a score have weakened it. */
 static gboolean
 is_bent_by_hand (const BfBendResult *bend)
@@ -88,7 +78,7 @@ check_force (BfFold *fold, const BfBendResult *bend)
 {
   gboolean must = is_bent_by_hand (bend) && bend->force_n > bend->limit_n;
   BfCheck check =
-      check_at (bend, "force-too-high", must ? BF_SEVERITY_MUST_FIX : BF_SEVERITY_LOOK_AT);
+      bf_checks_at_bend (bend, "force-too-high", must ? BF_SEVERITY_MUST_FIX : BF_SEVERITY_LOOK_AT);
 
   if (isnan (bend->force_n) || bend->force_n <= BF_FORCE_LOOK_AT * bend->limit_n)
     return;
@@ -106,7 +96,7 @@ check_grain (BfFold *fold, const BfBendResult *bend)
 {
   BfVec2 run = bf_vec2_sub (bend->line[1], bend->line[0]);
   double off = bf_deg_to_rad (fold->part->metal.grain_deg) - atan2 (run.y, run.x);
-  BfCheck check = check_at (bend, "bend-along-grain", BF_SEVERITY_LOOK_AT);
+  BfCheck check = bf_checks_at_bend (bend, "bend-along-grain", BF_SEVERITY_LOOK_AT);
 
   check.found = bf_rad_to_deg (fabs (remainder (off, G_PI)));
   check.needed = GRAIN_LEAST_DEG;
@@ -139,7 +129,7 @@ check_strength (BfFold *fold)
     }
   if (weakest == NULL)
     return;
-  check = check_at (weakest, "joint-weakened", BF_SEVERITY_GOOD_TO_KNOW);
+  check = bf_checks_at_bend (weakest, "joint-weakened", BF_SEVERITY_GOOD_TO_KNOW);
   check.found = bf_bend_metal_left (fold, weakest);
   bf_checks_add (fold, check, weakest->flange,
                  /* Translators: a flange's name, and "a quarter of the metal left" */
@@ -169,7 +159,7 @@ shortest_bridge_mm (const BfBendResult *bend)
 static void
 check_bridges (BfFold *fold, const BfBendResult *bend, const BfSlotTool *tool)
 {
-  BfCheck check = check_at (bend, "bridge-too-small", BF_SEVERITY_MUST_FIX);
+  BfCheck check = bf_checks_at_bend (bend, "bridge-too-small", BF_SEVERITY_MUST_FIX);
   g_autofree char *found = NULL, *needed = NULL;
 
   check.found = shortest_bridge_mm (bend);
@@ -188,7 +178,7 @@ check_bridges (BfFold *fold, const BfBendResult *bend, const BfSlotTool *tool)
 static void
 add_not_cuttable (BfFold *fold, const BfBendResult *bend, double found_mm, double needed_mm)
 {
-  BfCheck check = check_at (bend, "slot-not-cuttable", BF_SEVERITY_LOOK_AT);
+  BfCheck check = bf_checks_at_bend (bend, "slot-not-cuttable", BF_SEVERITY_LOOK_AT);
   g_autofree char *found = bf_checks_length (fold, found_mm);
   g_autofree char *needed = bf_checks_length (fold, needed_mm);
 
@@ -213,7 +203,8 @@ check_cuttable (BfFold *fold, const BfBendResult *bend, const BfSlotTool *tool)
   double near = bend->slots->len > 0 ? bf_bend_slot (bend, 0)->near_mm : NAN;
 
   if (!tool->cuts)
-    bf_checks_add (fold, check_at (bend, "slot-not-cuttable", BF_SEVERITY_LOOK_AT), bend->flange,
+    bf_checks_add (fold, bf_checks_at_bend (bend, "slot-not-cuttable", BF_SEVERITY_LOOK_AT),
+                   bend->flange,
                    g_strdup (_ ("Snips cannot cut slots. Choose a disc or a service for cutting, "
                                 "or another way to bend.")));
   else if (near < tool->shortest_mm - BF_TOLERANCE_SIZE_MM)

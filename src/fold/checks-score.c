@@ -11,20 +11,10 @@
 /* What a grinder guided by hand holds of a depth, either way (common practice). */
 #define HAND_DEPTH_MM 0.2
 
-static BfCheck
-check_at (const BfBendResult *bend, const char *code, BfSeverity severity)
-{
-  return (BfCheck){ .code = code,
-                    .severity = severity,
-                    .found = NAN,
-                    .needed = NAN,
-                    .place = bf_vec2_scale (bf_vec2_add (bend->line[0], bend->line[1]), 0.5) };
-}
-
 static void
 add_too_far (BfFold *fold, const BfBendResult *bend, const BfFlange *flange)
 {
-  BfCheck check = check_at (bend, "score-too-far", BF_SEVERITY_MUST_FIX);
+  BfCheck check = bf_checks_at_bend (bend, "score-too-far", BF_SEVERITY_MUST_FIX);
 
   check.found = flange->angle_deg;
   check.needed = bf_rad_to_deg (BF_SCORE_MAX_RAD);
@@ -43,7 +33,7 @@ add_too_shallow (BfFold *fold, const BfBendResult *bend, const BfFlange *flange,
   double t = fold->layout->thickness_mm;
   g_autofree char *found = bf_checks_length (fold, left_mm);
   g_autofree char *metal = bf_checks_length (fold, t);
-  BfCheck check = check_at (bend, "score-too-shallow", BF_SEVERITY_MUST_FIX);
+  BfCheck check = bf_checks_at_bend (bend, "score-too-shallow", BF_SEVERITY_MUST_FIX);
 
   check.found = left_mm;
   check.needed = bf_default_score_left_mm (t);
@@ -62,7 +52,7 @@ check_cut_by_hand (BfFold *fold, const BfBendResult *bend)
   double left = bend->score_left_mm, more = (left + HAND_DEPTH_MM) / left;
   g_autofree char *skin = bf_checks_length (fold, left);
   g_autofree char *missed = bf_checks_length (fold, HAND_DEPTH_MM);
-  BfCheck check = check_at (bend, "score-by-hand", BF_SEVERITY_LOOK_AT);
+  BfCheck check = bf_checks_at_bend (bend, "score-by-hand", BF_SEVERITY_LOOK_AT);
 
   if (!bf_part_drills_reliefs (fold->part))
     return;

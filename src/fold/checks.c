@@ -30,6 +30,16 @@ bf_check_clear (BfCheck *check)
   g_clear_pointer (&check->message, g_free);
 }
 
+BfCheck
+bf_checks_at_bend (const BfBendResult *bend, const char *code, BfSeverity severity)
+{
+  return (BfCheck){ .code = code,
+                    .severity = severity,
+                    .found = NAN,
+                    .needed = NAN,
+                    .place = bf_vec2_scale (bf_vec2_add (bend->line[0], bend->line[1]), 0.5) };
+}
+
 void
 bf_checks_add (BfFold *fold, BfCheck check, const char *where, char *message)
 {

@@ -11,6 +11,9 @@ void bf_checks_find (BfFold *fold);
 
 void bf_check_clear (BfCheck *check);
 
+/* A check of that bend, at the middle of its line, with no numbers yet. */
+BfCheck bf_checks_at_bend (const BfBendResult *bend, const char *code, BfSeverity severity);
+
 /* Adds a check; message is taken over, where is copied. found, needed: NAN for no number. */
 void bf_checks_add (BfFold *fold, BfCheck check, const char *where, char *message);
 

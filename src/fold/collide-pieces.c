@@ -85,13 +85,6 @@ cut_parts (GArray **parts, const BfConvexPart *box, const GArray *tools)
   return cut;
 }
 
-static BfVec2
-to_frame (const BfSolid *slab, BfVec2 p)
-{
-  BfVec2 d = bf_vec2_sub (p, slab->flat_origin);
-  return bf_vec2 (bf_vec2_dot (d, slab->flat_ex), bf_vec2_dot (d, slab->flat_ey));
-}
-
 /* A slab being made into solids, layer by layer: where a groove is cut into one face, the metal
  * begins at its bottom. */
 typedef struct
@@ -119,7 +112,7 @@ add_layer (const Layering *layering, const BfConvexPart *part, Layer layer)
     return;
   frame.origin = bf_vec3_along (frame.origin, frame.ez, -layer.from_mm);
   for (guint k = 0; k < local.n; k++)
-    local.corners[k] = to_frame (layering->slab, local.corners[k]);
+    local.corners[k] = bf_solid_local (layering->slab, local.corners[k]);
   bf_convex_from_slab (&frame, &local, layer.to_mm - layer.from_mm, &piece);
   g_array_append_val (layering->pieces, piece);
 }

@@ -52,10 +52,9 @@ add_slab_corners (const BfFold *fold, Body *body)
   bf_ring_flatten (outline, COARSE_SAGITTA_MM, points);
   for (guint i = 0; i < points->len; i++)
     {
-      BfVec2 d = bf_vec2_sub (g_array_index (points, BfVec2, i), slab->flat_origin);
-      double x = bf_vec2_dot (d, slab->flat_ex), y = bf_vec2_dot (d, slab->flat_ey);
-      BfVec3 both[] = { bf_frame_point (&slab->frame, x, y, 0.0),
-                        bf_frame_point (&slab->frame, x, y, -t) };
+      BfVec2 p = bf_solid_local (slab, g_array_index (points, BfVec2, i));
+      BfVec3 both[] = { bf_frame_point (&slab->frame, p.x, p.y, 0.0),
+                        bf_frame_point (&slab->frame, p.x, p.y, -t) };
 
       g_array_append_vals (body->corners, both, 2);
     }

@@ -296,6 +296,17 @@ bf_fold_unref (BfFold *fold)
   g_free (fold);
 }
 
+int
+bf_fold_find_face (const BfFold *fold, const char *id)
+{
+  g_return_val_if_fail (fold != NULL && id != NULL, -1);
+
+  for (guint i = 0; i < fold->faces->len; i++)
+    if (g_strcmp0 (bf_fold_face (fold, i)->id, id) == 0)
+      return (int)i;
+  return -1;
+}
+
 guint
 bf_fold_count_checks (const BfFold *fold, BfSeverity severity)
 {

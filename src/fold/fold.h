@@ -290,6 +290,27 @@ bf_formed_solid (const BfFormed *formed, guint i)
   return &g_array_index (formed->solids, BfSolid, i);
 }
 
+/* A point of the blank in the frame of a slab: x and y there, on the marking side. */
+static inline BfVec2
+bf_solid_local (const BfSolid *slab, BfVec2 p)
+{
+  BfVec2 d = bf_vec2_sub (p, slab->flat_origin);
+
+  return bf_vec2 (bf_vec2_dot (d, slab->flat_ex), bf_vec2_dot (d, slab->flat_ey));
+}
+
+/* The index of the face of that id, or −1. */
+int bf_fold_find_face (const BfFold *fold, const char *id);
+
+/* The face of that id, or NULL. */
+static inline const BfFace *
+bf_fold_face_called (const BfFold *fold, const char *id)
+{
+  int face = bf_fold_find_face (fold, id);
+
+  return face >= 0 ? bf_fold_face (fold, (guint)face) : NULL;
+}
+
 /* TRUE where that ring of the blank is a slot of a bend. */
 gboolean bf_fold_ring_is_slot (const BfFold *fold, guint ring);
 

@@ -129,11 +129,10 @@ extend (BfFormed *formed, BfVec3 p)
 static void
 extend_by_point (const BfLayout *layout, const BfSolid *slab, BfVec2 point, BfFormed *formed)
 {
-  BfVec2 p = bf_vec2_sub (point, slab->flat_origin);
-  double x = bf_vec2_dot (p, slab->flat_ex), y = bf_vec2_dot (p, slab->flat_ey);
+  BfVec2 p = bf_solid_local (slab, point);
 
-  extend (formed, bf_frame_point (&slab->frame, x, y, 0.0));
-  extend (formed, bf_frame_point (&slab->frame, x, y, -layout->thickness_mm));
+  extend (formed, bf_frame_point (&slab->frame, p.x, p.y, 0.0));
+  extend (formed, bf_frame_point (&slab->frame, p.x, p.y, -layout->thickness_mm));
 }
 
 /* Where an arc of the outline runs along each of space's axes. */

@@ -5,27 +5,17 @@
 #include "core/units.h"
 #include "fold/second-make.h"
 
-static const BfFace *
-face_of (const BfFold *fold, const char *id, guint *face)
-{
-  for (*face = 0; *face < fold->faces->len; (*face)++)
-    if (g_str_equal (bf_fold_face (fold, *face)->id, id))
-      return bf_fold_face (fold, *face);
-  return NULL;
-}
-
 /* The bend of what hangs on a flange's tip, or −1. */
 static int
 tip_bend (const BfFold *fold, const char *id)
 {
-  guint face;
-
   for (guint i = 0; i < bf_part_n_flanges (fold->part); i++)
     {
       const BfFlange *flange = bf_part_flange (fold->part, i);
-      if (flange->edge == BF_EDGE_TIP && g_str_equal (flange->on, id) &&
-          face_of (fold, flange->id, &face) != NULL)
-        return bf_fold_face (fold, face)->bend;
+      const BfFace *face = bf_fold_face_called (fold, flange->id);
+
+      if (flange->edge == BF_EDGE_TIP && g_str_equal (flange->on, id) && face != NULL)
+        return face->bend;
     }
   return -1;
 }
@@ -33,13 +23,12 @@ tip_bend (const BfFold *fold, const char *id)
 gboolean
 bf_made_flange (const BfFold *fold, const char *id, double measured_mm, BfMadeSize *size)
 {
-  guint face;
   const BfFace *found;
   int tip;
 
   g_return_val_if_fail (fold != NULL && id != NULL && size != NULL, FALSE);
 
-  found = face_of (fold, id, &face);
+  found = bf_fold_face_called (fold, id);
   if (found == NULL || found->bend < 0)
     return FALSE;
   tip = tip_bend (fold, id);
@@ -58,14 +47,13 @@ bf_made_base (const BfFold *fold,
               const double asked_measured_mm[2],
               BfMadeSize *size)
 {
-  guint face;
   const BfFace *found, *other = NULL;
 
   g_return_val_if_fail (fold != NULL && id != NULL && size != NULL, FALSE);
 
-  found = face_of (fold, id, &face);
+  found = bf_fold_face_called (fold, id);
   if (across != NULL)
-    other = face_of (fold, across, &face);
+    other = bf_fold_face_called (fold, across);
   if (found == NULL || found->parent != 0 ||
       (across != NULL && (other == NULL || other->parent != 0)))
     return FALSE;

@@ -15,15 +15,6 @@ bf_join_n_tacks (double length_mm)
   return 1 + (guint)ceil (length_mm / BF_TACK_PITCH_MM - BF_TOLERANCE_SIZE_MM);
 }
 
-static const BfFace *
-face_of (const BfFold *fold, const char *id)
-{
-  for (guint i = 0; i < fold->faces->len; i++)
-    if (g_str_equal (bf_fold_face (fold, i)->id, id))
-      return bf_fold_face (fold, i);
-  return NULL;
-}
-
 /* Where a seam is, roughly, in the blank: between the bends of its two walls. */
 static BfVec2
 place_of (const BfFold *fold, const BfSeam *seam)
@@ -35,7 +26,7 @@ place_of (const BfFold *fold, const BfSeam *seam)
 
   for (guint i = 0; i < 2; i++)
     {
-      const BfFace *face = face_of (fold, ids[i]);
+      const BfFace *face = bf_fold_face_called (fold, ids[i]);
 
       if (face == NULL || face->bend < 0)
         return nearest[0];

@@ -27,18 +27,10 @@ typedef struct
   GArray *ring_ends; /* guint: where each ring ends in sides */
 } Outline;
 
-static BfVec2
-to_local (const BfSolid *slab, BfVec2 p)
-{
-  BfVec2 away = bf_vec2_sub (p, slab->flat_origin);
-
-  return bf_vec2 (bf_vec2_dot (away, slab->flat_ex), bf_vec2_dot (away, slab->flat_ey));
-}
-
 static BfVec3
 to_space (const BfSolid *slab, BfVec2 p)
 {
-  BfVec2 local = to_local (slab, p);
+  BfVec2 local = bf_solid_local (slab, p);
 
   return bf_frame_point (&slab->frame, local.x, local.y, 0.0);
 }

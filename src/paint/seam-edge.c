@@ -9,15 +9,6 @@ typedef struct
   BfVec3 middle;
 } Edge;
 
-static int
-find_face (const BfFold *fold, const char *id)
-{
-  for (guint i = 0; i < fold->faces->len; i++)
-    if (g_str_equal (bf_fold_face (fold, i)->id, id))
-      return (int)i;
-  return -1;
-}
-
 static void
 collect_edges (const BfFold *fold, guint face, GArray *edges)
 {
@@ -39,7 +30,8 @@ collect_edges (const BfFold *fold, guint face, GArray *edges)
 gboolean
 bf_seam_edge_find (const BfFold *fold, const BfSeam *seam, BfSeamEdge *edge)
 {
-  int before = find_face (fold, seam->before), after = find_face (fold, seam->after);
+  int before = bf_fold_find_face (fold, seam->before),
+      after = bf_fold_find_face (fold, seam->after);
   g_autoptr (GArray) ones = g_array_new (FALSE, FALSE, sizeof (Edge));
   g_autoptr (GArray) others = g_array_new (FALSE, FALSE, sizeof (Edge));
   double least = G_MAXDOUBLE;
