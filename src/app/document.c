@@ -174,6 +174,13 @@ bf_document_apply (BfDocument *self, BfPart *part, const char *name, const char 
   part_changed (self);
 }
 
+void
+bf_document_take (BfDocument *self, BfPart *part, const char *name, gboolean stepped)
+{
+  bf_document_apply (self, part, name, stepped ? name : NULL);
+  bf_part_unref (part);
+}
+
 const char *
 bf_document_get_undo_name (BfDocument *self)
 {

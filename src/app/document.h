@@ -48,6 +48,10 @@ void bf_document_recover_part (BfDocument *self, BfPart *part, GFile *file, cons
  * bf_history_push(); NULL for a step of its own. */
 void bf_document_apply (BfDocument *self, BfPart *part, const char *name, const char *merge_key);
 
+/* The same with a part that is taken over. stepped: by an arrow key; such edits of one name in a
+ * row make one step. */
+void bf_document_take (BfDocument *self, BfPart *part, const char *name, gboolean stepped);
+
 /* The name of what undo or redo would do, or NULL where it would do nothing. */
 const char *bf_document_get_undo_name (BfDocument *self);
 const char *bf_document_get_redo_name (BfDocument *self);

@@ -212,6 +212,15 @@ place_one (const Search *search, const BfFieldAsk *ask, BfFieldPlace *place)
 }
 
 void
+bf_field_ask_add (BfFieldAsk *ask, double width_px, double height_px)
+{
+  ask->row.x += width_px + (ask->row.x > 0.0 ? BF_FIELD_GAP_PX : 0.0);
+  ask->row.y = MAX (ask->row.y, height_px);
+  ask->stack.x = MAX (ask->stack.x, width_px);
+  ask->stack.y += height_px;
+}
+
+void
 bf_field_places (const BfFieldAsk *asks,
                  guint n_asks,
                  const BfBox *room,

@@ -18,6 +18,12 @@ typedef struct
   BfVec2 row, stack; /* its size with all side by side, and with all on top of each other */
 } BfFieldAsk;
 
+/* Between the fields of one that asks. */
+#define BF_FIELD_GAP_PX 2
+
+/* One more field of that size beside the others, or below them. */
+void bf_field_ask_add (BfFieldAsk *ask, double width_px, double height_px);
+
 typedef struct
 {
   gboolean shown;

@@ -48,13 +48,6 @@ bf_opening_move_name (void)
   return _ ("Move a hole");
 }
 
-static void
-apply (BfDocument *document, BfPart *part, const char *name, gboolean stepped)
-{
-  bf_document_apply (document, part, name, stepped ? name : NULL);
-  bf_part_unref (part);
-}
-
 static const BfOpening *
 selected (BfDocument *document, BfSelection selection)
 {
@@ -154,7 +147,7 @@ bf_opening_add (BfDocument *document, BfSelection selection, BfOpeningShape shap
     return selection;
   g_autoptr (BfOpening) opening = opening_new (shape, &room, part->units);
   guint index = part->openings->len;
-  apply (document, bf_edit_add_opening (part, opening), _ (starts[shape].name), FALSE);
+  bf_document_take (document, bf_edit_add_opening (part, opening), _ (starts[shape].name), FALSE);
   return bf_selection_opening (bf_fold_find_face (bf_document_get_fold (document), opening->on),
                                index);
 }
@@ -169,10 +162,10 @@ bf_opening_give (
   double now = opening != NULL ? bf_opening_size (opening, size) : NAN;
   if (isnan (now) || fabs (now - value) < BF_TOLERANCE_ZERO)
     return;
-  apply (document,
-         bf_edit_opening_give (bf_document_get_part (document),
-                               bf_selection_opening_index (selection), size, value),
-         bf_opening_size_name (size), stepped);
+  bf_document_take (document,
+                    bf_edit_opening_give (bf_document_get_part (document),
+                                          bf_selection_opening_index (selection), size, value),
+                    bf_opening_size_name (size), stepped);
 }
 
 void
@@ -185,10 +178,10 @@ bf_opening_place (BfDocument *document, BfSelection selection, BfVec2 place_mm, 
       bf_vec2_distance (bf_opening_place_mm (opening), place_mm) < BF_TOLERANCE_ZERO ||
       fabs (place_mm.x) > BF_LENGTH_MAX_MM || fabs (place_mm.y) > BF_LENGTH_MAX_MM)
     return;
-  apply (document,
-         bf_edit_place_opening (bf_document_get_part (document),
-                                bf_selection_opening_index (selection), place_mm),
-         bf_opening_move_name (), stepped);
+  bf_document_take (document,
+                    bf_edit_place_opening (bf_document_get_part (document),
+                                           bf_selection_opening_index (selection), place_mm),
+                    bf_opening_move_name (), stepped);
 }
 
 void
@@ -216,8 +209,8 @@ bf_opening_remove (BfDocument *document, BfSelection selection)
   g_return_if_fail (BF_IS_DOCUMENT (document));
 
   if (selected (document, selection) != NULL)
-    apply (document,
-           bf_edit_remove_opening (bf_document_get_part (document),
-                                   bf_selection_opening_index (selection)),
-           _ ("Remove a hole"), FALSE);
+    bf_document_take (document,
+                      bf_edit_remove_opening (bf_document_get_part (document),
+                                              bf_selection_opening_index (selection)),
+                      _ ("Remove a hole"), FALSE);
 }

@@ -4,11 +4,10 @@
 
 #include <glib/gi18n.h>
 
+#include "app/children.h"
 #include "app/opening-edits.h"
 #include "app/size-field.h"
 #include "app/surface-openings.h"
-
-#define GAP_PX 2
 
 /* In the order that they stand in and that Tab walks them; the sizes count as BfOpeningSize does.
  */
@@ -221,13 +220,6 @@ bf_opening_fields_free (BfOpeningFields *fields)
 }
 
 static void
-natural_size (GtkWidget *widget, int *width, int *height)
-{
-  gtk_widget_measure (widget, GTK_ORIENTATION_HORIZONTAL, -1, NULL, width, NULL, NULL);
-  gtk_widget_measure (widget, GTK_ORIENTATION_VERTICAL, *width, NULL, height, NULL, NULL);
-}
-
-static void
 measure (BfOpeningFields *fields, guint group, BfFieldAsk *ask)
 {
   for (guint i = 0; i < N_WIDGETS; i++)
@@ -235,11 +227,8 @@ measure (BfOpeningFields *fields, guint group, BfFieldAsk *ask)
       int width, height;
       if (group_of (i) != group || !is_wanted (fields, i))
         continue;
-      natural_size (fields->widgets[i], &width, &height);
-      ask->row.x += width + (ask->row.x > 0.0 ? GAP_PX : 0);
-      ask->row.y = MAX (ask->row.y, height);
-      ask->stack.x = MAX (ask->stack.x, width);
-      ask->stack.y += height;
+      bf_widget_natural_size (fields->widgets[i], &width, &height);
+      bf_field_ask_add (ask, width, height);
     }
 }
 
@@ -299,13 +288,13 @@ bf_opening_fields_allocate (BfOpeningFields *fields, const BfFieldPlace *places)
       int width, height;
       if (!is_wanted (fields, i))
         continue;
-      natural_size (fields->widgets[i], &width, &height);
+      bf_widget_natural_size (fields->widgets[i], &width, &height);
       GtkAllocation room = { (int)at[group].x, (int)at[group].y, width, height };
       gtk_widget_size_allocate (fields->widgets[i], &room, -1);
       if (places[group].stacked)
         at[group].y += height;
       else
-        at[group].x += width + GAP_PX;
+        at[group].x += width + BF_FIELD_GAP_PX;
     }
 }
 

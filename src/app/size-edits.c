@@ -25,13 +25,6 @@ bf_size_edit_name (const BfPart *part, const BfSizeTarget *target, BfSizeFieldKi
   return g_strdup_printf (_ ("Length of base edge %u"), target->edge + 1);
 }
 
-static void
-apply (BfDocument *document, BfPart *part, const char *name, gboolean stepped)
-{
-  bf_document_apply (document, part, name, stepped ? name : NULL);
-  bf_part_unref (part);
-}
-
 void
 bf_size_edit_length (BfDocument *document,
                      const BfSizeTarget *target,
@@ -46,12 +39,14 @@ bf_size_edit_length (BfDocument *document,
     {
       double now_mm = bf_part_edge_length_mm (part, target->edge);
       if (fabs (now_mm - length_mm) > BF_TOLERANCE_ZERO)
-        apply (document, bf_edit_edge_length (part, target->edge, length_mm), name, stepped);
+        bf_document_take (document, bf_edit_edge_length (part, target->edge, length_mm), name,
+                          stepped);
       return;
     }
   const BfFlange *flange = bf_part_find_flange (part, target->flange);
   if (flange != NULL && fabs (flange->length_mm - length_mm) > BF_TOLERANCE_ZERO)
-    apply (document, bf_edit_flange_length (part, target->flange, length_mm), name, stepped);
+    bf_document_take (document, bf_edit_flange_length (part, target->flange, length_mm), name,
+                      stepped);
 }
 
 void
@@ -66,7 +61,8 @@ bf_size_edit_angle (BfDocument *document,
   const BfFlange *flange = bf_part_find_flange (part, target->flange);
   g_autofree char *name = bf_size_edit_name (part, target, BF_SIZE_FIELD_ANGLE);
   if (flange != NULL && fabs (flange->angle_deg - angle_deg) > BF_TOLERANCE_ZERO)
-    apply (document, bf_edit_flange_angle (part, target->flange, angle_deg), name, stepped);
+    bf_document_take (document, bf_edit_flange_angle (part, target->flange, angle_deg), name,
+                      stepped);
 }
 
 char *

@@ -4,12 +4,12 @@
 
 #include <glib/gi18n.h>
 
+#include "app/children.h"
 #include "app/field-places.h"
 #include "app/opening-fields.h"
 #include "app/size-edits.h"
 #include "app/size-field.h"
 
-#define GAP_PX 2
 #define ROOM_MARGIN_PX 4.0
 
 /* Length and angle fields, and before them what they belong to. */
@@ -221,13 +221,6 @@ selection_of (const Item *item, const BfFold *fold)
 }
 
 static void
-natural_size (GtkWidget *widget, int *width, int *height)
-{
-  gtk_widget_measure (widget, GTK_ORIENTATION_HORIZONTAL, -1, NULL, width, NULL, NULL);
-  gtk_widget_measure (widget, GTK_ORIENTATION_VERTICAL, *width, NULL, height, NULL, NULL);
-}
-
-static void
 measure_item (const Item *item, BfFieldAsk *ask)
 {
   for (guint i = 0; i < N_PARTS; i++)
@@ -235,11 +228,8 @@ measure_item (const Item *item, BfFieldAsk *ask)
       int width, height;
       if (item->parts[i] == NULL)
         continue;
-      natural_size (item->parts[i], &width, &height);
-      ask->row.x += width + (ask->row.x > 0.0 ? GAP_PX : 0);
-      ask->row.y = MAX (ask->row.y, height);
-      ask->stack.x = MAX (ask->stack.x, width);
-      ask->stack.y += height;
+      bf_widget_natural_size (item->parts[i], &width, &height);
+      bf_field_ask_add (ask, width, height);
     }
 }
 
@@ -280,7 +270,7 @@ allocate_item (Item *item)
       int width, height;
       if (item->parts[i] == NULL)
         continue;
-      natural_size (item->parts[i], &width, &height);
+      bf_widget_natural_size (item->parts[i], &width, &height);
       row_height = MAX (row_height, height);
     }
   for (guint i = 0; i < N_PARTS; i++)
@@ -289,14 +279,14 @@ allocate_item (Item *item)
       if (item->parts[i] == NULL)
         continue;
       gtk_widget_set_child_visible (item->parts[i], item->place.shown);
-      natural_size (item->parts[i], &width, &height);
+      bf_widget_natural_size (item->parts[i], &width, &height);
       int down = item->place.stacked ? 0 : (row_height - height) / 2;
       GtkAllocation room = { (int)x, (int)y + down, width, height };
       gtk_widget_size_allocate (item->parts[i], &room, -1);
       if (item->place.stacked)
         y += height;
       else
-        x += width + GAP_PX;
+        x += width + BF_FIELD_GAP_PX;
     }
 }
 

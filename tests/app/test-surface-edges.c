@@ -4,6 +4,7 @@
 #include "app/size-edits.h"
 #include "app/surface-drag.h"
 #include "core/first-part.h"
+#include "surface-bench.h"
 
 /* The edges that a person walks along, what is offered at them and done, and dragging them. */
 
@@ -283,31 +284,6 @@ test_angles_in_words (void)
   g_assert_cmpstr (square, ==, "square");
 }
 
-typedef struct
-{
-  BfDocument *document;
-  BfSurfaceView *view;
-  BfSurfaceScene *scene;
-} Bench;
-
-static void
-bench_init (Bench *bench)
-{
-  bench->document = lipped ();
-  bench->view = bf_surface_view_new ();
-  bf_surface_view_set_size (bench->view, 1200.0, 700.0);
-  bench->scene = bf_surface_scene_new (bench->view);
-  bf_surface_scene_set_fold (bench->scene, bf_document_get_fold (bench->document));
-}
-
-static void
-bench_clear (Bench *bench)
-{
-  bf_surface_scene_free (bench->scene);
-  g_object_unref (bench->view);
-  g_object_unref (bench->document);
-}
-
 /* Drags what is selected from there by so many mm to the right and up, in two goes. */
 static void
 drag_by (Bench *bench, BfSelection at, BfVec2 from_mm, BfVec2 by_mm)
@@ -332,7 +308,7 @@ static void
 test_dragging_is_one_step (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, lipped ());
   BfPart *before = bf_document_get_part (bench.document);
   int front = bf_fold_find_face (bf_document_get_fold (bench.document), "front");
 
@@ -349,7 +325,7 @@ static void
 test_a_side_is_dragged (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, lipped ());
 
   drag_by (&bench, (BfSelection){ 0, 1 }, bf_vec2 (200.0, 60.0), bf_vec2 (30.2, 5.0));
   BfPart *part = bf_document_get_part (bench.document);
@@ -364,7 +340,7 @@ static void
 test_a_side_of_a_flange_is_dragged (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, lipped ());
   int front = bf_fold_find_face (bf_document_get_fold (bench.document), "front");
   BfVec2 from = { 200.0, -20.0 };
 
@@ -383,7 +359,7 @@ static void
 test_a_point_is_dragged (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, lipped ());
 
   drag_by (&bench, bf_selection_point (2), bf_vec2 (200.0, 120.0), bf_vec2 (-40.3, 20.4));
   BfPart *part = bf_document_get_part (bench.document);
@@ -397,7 +373,7 @@ static void
 test_a_drag_stops_short (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, lipped ());
   BfVec2 px = bf_surface_view_from_blank (bench.view, bf_vec2 (200.0, 120.0));
   BfVec2 over = bf_surface_view_from_blank (bench.view, bf_vec2 (-50.0, -60.0));
   BfPart *before = bf_document_get_part (bench.document);

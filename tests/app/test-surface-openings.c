@@ -5,6 +5,7 @@
 #include "app/surface-drag.h"
 #include "app/surface-openings.h"
 #include "core/part-file.h"
+#include "surface-bench.h"
 
 /* Holes and cut-outs on the bench top: found under the pointer, named, added, dragged, nudged. */
 
@@ -23,32 +24,14 @@ static const char text[] =
     "15,"
     " \"width\": 6, \"angle\": 90}]}";
 
-typedef struct
-{
-  BfDocument *document;
-  BfSurfaceView *view;
-  BfSurfaceScene *scene;
-} Bench;
-
-static void
-bench_init (Bench *bench)
+static BfDocument *
+drilled (void)
 {
   g_autoptr (BfPart) part = bf_part_from_text (text, -1, NULL);
+  BfDocument *document = bf_document_new ();
 
-  bench->document = bf_document_new ();
-  bf_document_set_part (bench->document, part, NULL);
-  bench->view = bf_surface_view_new ();
-  bf_surface_view_set_size (bench->view, 1200.0, 700.0);
-  bench->scene = bf_surface_scene_new (bench->view);
-  bf_surface_scene_set_fold (bench->scene, bf_document_get_fold (bench->document));
-}
-
-static void
-bench_clear (Bench *bench)
-{
-  bf_surface_scene_free (bench->scene);
-  g_object_unref (bench->view);
-  g_object_unref (bench->document);
+  bf_document_set_part (document, part, NULL);
+  return document;
 }
 
 static const BfOpening *
@@ -71,7 +54,7 @@ static void
 test_all_are_there_and_named (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, drilled ());
   const GArray *edges = bf_surface_scene_get_edges (bench.scene);
 
   for (guint i = 0; i < G_N_ELEMENTS (names); i++)
@@ -91,7 +74,7 @@ static void
 test_they_are_found_under_the_pointer (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, drilled ());
 
   for (guint i = 0; i < G_N_ELEMENTS (names); i++)
     for (BfPicture picture = BF_PICTURE_BLANK; picture <= BF_PICTURE_FORMED; picture++)
@@ -116,7 +99,7 @@ static void
 test_what_is_hidden_is_not_found (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, drilled ());
   g_autoptr (GArray) px = g_array_new (FALSE, FALSE, sizeof (BfVec2));
   BfSelection slot = selection (&bench, 1);
 
@@ -136,7 +119,7 @@ static void
 test_where_distances_are_measured_from (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, drilled ());
   const BfFold *fold = bf_document_get_fold (bench.document);
   BfVec2 lines[2][2];
 
@@ -195,7 +178,7 @@ test_each_is_dragged_to_whole_places (void)
     {
       const DragCase *c = &drag_cases[i];
       Bench bench;
-      bench_init (&bench);
+      bench_init (&bench, drilled ());
       BfPart *before = bf_document_get_part (bench.document);
       drag_by (&bench, c->opening, c->by_mm, FALSE);
       BfVec2 place = bf_opening_place_mm (opening (&bench, c->opening));
@@ -213,7 +196,7 @@ static void
 test_one_is_dragged_on_the_formed_part (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, drilled ());
   BfSelection hole = selection (&bench, 0);
   BfVec2 from, to;
   g_assert_true (
@@ -234,7 +217,7 @@ static void
 test_nudges_go_where_the_arrow_points (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, drilled ());
 
   bf_opening_nudge (bench.document, selection (&bench, 0), bf_vec2 (1.0, 0.0), 1.0);
   bf_opening_nudge (bench.document, selection (&bench, 0), bf_vec2 (0.0, -1.0), 10.0);
@@ -260,7 +243,7 @@ test_each_shape_is_added (void)
   for (guint i = 0; i < 3 * G_N_ELEMENTS (shapes); i++)
     {
       Bench bench;
-      bench_init (&bench);
+      bench_init (&bench, drilled ());
       int back = bf_fold_find_face (bf_document_get_fold (bench.document), "back");
       const BfSelection from[] = { { 0, 0 }, { back, BF_FLANGE_TIP }, { back, BF_FLANGE_END } };
       BfSelection then = bf_opening_add (bench.document, from[i % 3], shapes[i / 3]);
@@ -284,7 +267,7 @@ static void
 test_sizes_are_named_steps (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, drilled ());
 
   bf_opening_give (bench.document, selection (&bench, 0), BF_OPENING_DIAMETER, 20.0, FALSE);
   bf_opening_give (bench.document, selection (&bench, 0), BF_OPENING_LENGTH, 9.0, FALSE);
@@ -302,7 +285,7 @@ static void
 test_a_selection_follows (void)
 {
   Bench bench;
-  bench_init (&bench);
+  bench_init (&bench, drilled ());
   BfEdge front = { "base", BF_EDGE_INDEX, 0 };
   g_autoptr (BfPart) more =
       bf_edit_add_flange (bf_document_get_part (bench.document), &front, BF_TURN_UP, NULL);
