@@ -28,7 +28,7 @@ typedef struct
 static gboolean
 add_pack (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
 {
-  return bf_pack_make_folder (path, error) && bf_outputs_add_pack (outputs, batch, path, error);
+  return bf_output_make_folder (path, error) && bf_outputs_add_pack (outputs, batch, path, error);
 }
 
 static const Kind kinds[] = {

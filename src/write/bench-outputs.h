@@ -17,9 +17,6 @@ bf_outputs_add_gauges (BfOutputs *outputs, BfOutputBatch *batch, const char *pat
 
 /* The pattern as DXF and SVG, a page with the sizes, and a note as text, all named like "Spoke
  * tray, 1 off, mild steel 1.5 mm.dxf" in the folder dir. The folder itself is for
- * bf_pack_make_folder(). */
+ * bf_output_make_folder(). */
 gboolean
 bf_outputs_add_pack (BfOutputs *outputs, BfOutputBatch *batch, const char *dir, GError **error);
-
-/* Makes the folder where there is none. FALSE with BF_WRITE_ERROR_FILE where it can't be made. */
-gboolean bf_pack_make_folder (const char *dir, GError **error);

@@ -215,7 +215,7 @@ write_outputs (const BfCommand *command, BfPart *part, GError **error)
   report = command->report ? bf_outputs_report (outputs) : NULL;
   return add_files (command, outputs, batch, error) &&
          add_bench_files (command, outputs, batch, error) &&
-         (command->pack_dir == NULL || bf_pack_make_folder (command->pack_dir, error)) &&
+         (command->pack_dir == NULL || bf_output_make_folder (command->pack_dir, error)) &&
          bf_output_batch_commit (batch, error) && (report == NULL || print_report (report, error));
 }
 

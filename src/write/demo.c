@@ -16,7 +16,6 @@
 #include "write/outputs.h"
 
 #define DEMO_NAME "spoke-tray"
-#define NEW_FOLDER_MODE 0777 /* less what the person's umask takes away */
 
 static char *
 demo_path (const char *dir, const char *tail)
@@ -50,19 +49,6 @@ read_example (GError **error)
   g_set_error (error, BF_COMMAND_ERROR, BF_COMMAND_ERROR_DATA,
                _ ("%s: the demo's part is not there; is Benchfold installed whole?"), shown);
   return NULL;
-}
-
-static gboolean
-make_folder (const char *dir, GError **error)
-{
-  g_autofree char *shown = g_filename_display_name (dir);
-
-  if (g_mkdir_with_parents (dir, NEW_FOLDER_MODE) == 0)
-    return TRUE;
-  /* Translators: a folder's name and the system's reason ("Permission denied"). */
-  g_set_error (error, BF_WRITE_ERROR, BF_WRITE_ERROR_FILE,
-               _ ("%s: the folder could not be made: %s"), shown, g_strerror (errno));
-  return FALSE;
 }
 
 static gboolean
@@ -128,8 +114,8 @@ bf_demo_write (const BfCommand *command, GError **error)
 
   part_path = bf_demo_part_path (command->demo_dir);
   bf_output_batch_add (batch, part_path, text);
-  if (!add_outputs (command, batch, part, error) || !make_folder (command->demo_dir, error) ||
-      !bf_output_batch_commit (batch, error))
+  if (!add_outputs (command, batch, part, error) ||
+      !bf_output_make_folder (command->demo_dir, error) || !bf_output_batch_commit (batch, error))
     return FALSE;
   say_where (command);
   return TRUE;

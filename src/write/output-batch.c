@@ -13,7 +13,9 @@
 
 #include "write/output-file.h"
 
-#define NEW_FILE_MODE 0666 /* less what the person's umask takes away */
+/* Less what the person's umask takes away. */
+#define NEW_FILE_MODE 0666
+#define NEW_FOLDER_MODE 0777
 
 typedef struct
 {
@@ -230,4 +232,17 @@ bf_output_has_suffix (const char *path, const char *suffix)
   length = strlen (path);
   tail = strlen (suffix);
   return length >= tail && g_ascii_strcasecmp (path + length - tail, suffix) == 0;
+}
+
+gboolean
+bf_output_make_folder (const char *dir, GError **error)
+{
+  g_autofree char *shown = g_filename_display_name (dir);
+
+  if (g_mkdir_with_parents (dir, NEW_FOLDER_MODE) == 0)
+    return TRUE;
+  /* Translators: a folder's name and the system's reason ("Permission denied"). */
+  g_set_error (error, BF_WRITE_ERROR, BF_WRITE_ERROR_FILE,
+               _ ("%s: the folder could not be made: %s"), shown, g_strerror (errno));
+  return FALSE;
 }

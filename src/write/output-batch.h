@@ -30,3 +30,7 @@ gboolean bf_output_same_file (const char *a, const char *b);
 
 /* TRUE where path ends in suffix (".svg"), in whatever case. */
 gboolean bf_output_has_suffix (const char *path, const char *suffix);
+
+/* Makes a folder for outputs where there is none, and what it stands in. FALSE with
+ * BF_WRITE_ERROR_FILE where it can't be made. */
+gboolean bf_output_make_folder (const char *dir, GError **error);

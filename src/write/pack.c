@@ -13,8 +13,7 @@
 #include "write/numbers.h"
 #include "write/pdf-pages.h"
 
-#define NEW_FOLDER_MODE 0777 /* less what the person's umask takes away */
-#define QUANTITY 1           /* a part file says nothing of how many */
+#define QUANTITY 1 /* a part file says nothing of how many */
 
 /* What the page is drawn from. */
 typedef struct
@@ -23,19 +22,6 @@ typedef struct
   const BfPaper *paper;
   BfPackCheck check;
 } Pack;
-
-gboolean
-bf_pack_make_folder (const char *dir, GError **error)
-{
-  g_autofree char *shown = g_filename_display_name (dir);
-
-  if (g_mkdir_with_parents (dir, NEW_FOLDER_MODE) == 0)
-    return TRUE;
-  /* Translators: a folder's name and the system's reason ("Permission denied"). */
-  g_set_error (error, BF_WRITE_ERROR, BF_WRITE_ERROR_FILE,
-               _ ("%s: the folder could not be made: %s"), shown, g_strerror (errno));
-  return FALSE;
-}
 
 /* ---- the note ----------------------------------------------------------------------------- */
 
