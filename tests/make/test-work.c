@@ -375,17 +375,17 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
-  g_test_add_func ("/work/whole", test_whole);
-  g_test_add_func ("/work/cautions", test_cautions);
-  g_test_add_func ("/work/bend-words", test_bend_words);
-  g_test_add_func ("/work/weakened", test_weakened);
-  g_test_add_func ("/work/folded", test_folded);
-  g_test_add_func ("/work/held-by-flange", test_held_by_flange);
-  g_test_add_func ("/work/formed-after", test_formed_after);
-  g_test_add_func ("/work/join-order", test_join_order);
-  g_test_add_func ("/work/tacks", test_tacks);
-  g_test_add_func ("/work/sizes", test_sizes);
-  g_test_add_func ("/work/stock", test_stock);
-  g_test_add_func ("/work/over-stock", test_over_stock);
+  g_test_add_func ("/make/work/whole", test_whole);
+  g_test_add_func ("/make/work/cautions", test_cautions);
+  g_test_add_func ("/make/work/bend-words", test_bend_words);
+  g_test_add_func ("/make/work/weakened", test_weakened);
+  g_test_add_func ("/make/work/folded", test_folded);
+  g_test_add_func ("/make/work/held-by-flange", test_held_by_flange);
+  g_test_add_func ("/make/work/formed-after", test_formed_after);
+  g_test_add_func ("/make/work/join-order", test_join_order);
+  g_test_add_func ("/make/work/tacks", test_tacks);
+  g_test_add_func ("/make/work/sizes", test_sizes);
+  g_test_add_func ("/make/work/stock", test_stock);
+  g_test_add_func ("/make/work/over-stock", test_over_stock);
   return g_test_run ();
 }
