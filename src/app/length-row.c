@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/compare.h"
 #include "core/length-entry.h"
 #include "core/tolerance.h"
 #include "core/units.h"
@@ -43,21 +44,14 @@ bf_length_entry_read (GtkEntry *entry, BfUnits units, double *length_mm)
   return fine;
 }
 
-static gboolean
-same (double a, double b)
-{
-  if (isnan (a) || isnan (b))
-    return isnan (a) && isnan (b);
-  return fabs (a - b) < BF_TOLERANCE_SIZE_MM;
-}
-
 static void
 take (GtkEntry *entry)
 {
   LengthRow *row = g_object_get_data (G_OBJECT (entry), "length-row");
   double length_mm;
 
-  if (!bf_length_entry_read (entry, row->units, &length_mm) || same (length_mm, row->shown_mm))
+  if (!bf_length_entry_read (entry, row->units, &length_mm) ||
+      bf_is_same_size (length_mm, row->shown_mm))
     return;
   row->shown_mm = length_mm;
   row->given (length_mm, row->user_data);

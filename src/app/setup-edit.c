@@ -3,19 +3,12 @@
 #include "app/setup-edit.h"
 
 #include "app/setup-changes.h"
+#include "core/compare.h"
 #include "core/defaults.h"
 #include "core/drills.h"
 #include "core/own-trials.h"
 #include "core/setup-sentence.h"
 #include "core/tolerance.h"
-
-static gboolean
-same (double a, double b)
-{
-  if (isnan (a) || isnan (b))
-    return isnan (a) && isnan (b);
-  return fabs (a - b) < BF_TOLERANCE_SIZE_MM;
-}
 
 /* What a trial bend is looked up by. */
 static gboolean
@@ -24,8 +17,9 @@ same_bend (const BfPart *a, const BfPart *b)
   BfBend first = bf_part_resolve_bend (a, NULL), second = bf_part_resolve_bend (b, NULL);
 
   return g_strcmp0 (a->metal.material, b->metal.material) == 0 &&
-         same (a->metal.thickness_mm, b->metal.thickness_mm) && first.way == second.way &&
-         same (first.inside_radius_mm, second.inside_radius_mm);
+         bf_is_same_size (a->metal.thickness_mm, b->metal.thickness_mm) &&
+         first.way == second.way &&
+         bf_is_same_size (first.inside_radius_mm, second.inside_radius_mm);
 }
 
 void
@@ -62,10 +56,11 @@ same_setup (const BfPart *a, const BfPart *b)
   BfAllowance has = bf_part_resolve_bend (b, NULL).allowance;
 
   return g_str_equal (first, second) && same_bend (a, b) && had.rule == has.rule &&
-         had.group == has.group && same (had.k, has.k) &&
-         same (bf_part_kerf_mm (a), bf_part_kerf_mm (b)) &&
-         same (bf_part_slack_mm (a), bf_part_slack_mm (b)) &&
-         same (a->bend.slot_mm, b->bend.slot_mm) && same (a->bend.bridge_mm, b->bend.bridge_mm) &&
+         had.group == has.group && bf_is_same_size (had.k, has.k) &&
+         bf_is_same_size (bf_part_kerf_mm (a), bf_part_kerf_mm (b)) &&
+         bf_is_same_size (bf_part_slack_mm (a), bf_part_slack_mm (b)) &&
+         bf_is_same_size (a->bend.slot_mm, b->bend.slot_mm) &&
+         bf_is_same_size (a->bend.bridge_mm, b->bend.bridge_mm) &&
          same_drills (&a->cutting, &b->cutting);
 }
 

@@ -9,6 +9,7 @@
 #include "core/defaults.h"
 #include "core/own-trials.h"
 #include "core/setup-sentence.h"
+#include "core/today.h"
 #include "core/units.h"
 #include "fold/trial-strip.h"
 
@@ -129,8 +130,7 @@ set_up_trial (TrialWindow *self)
 {
   const BfPart *part = bf_document_get_part (self->document);
   BfBend bend = bf_part_resolve_bend (part, NULL);
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *date = g_date_time_format (now, "%Y-%m-%d");
+  g_autofree char *date = bf_today ();
 
   self->trial.material =
       g_intern_string (part->metal.material != NULL ? part->metal.material : "mild-steel");

@@ -6,6 +6,7 @@
 #include <glib/gi18n.h>
 
 #include "core/drills.h"
+#include "core/compare.h"
 #include "core/length-entry.h"
 #include "core/tolerance.h"
 #include "core/units.h"
@@ -134,18 +135,10 @@ read_item (char *text, BfUnits units, GArray *sizes, GError **error)
   return read_drill (text, units, &drill, error) && add_run (sizes, &drill, &drill, 1.0, error);
 }
 
-static int
-compare (gconstpointer a, gconstpointer b)
-{
-  double first = *(const double *)a, second = *(const double *)b;
-
-  return first < second ? -1 : first > second;
-}
-
 static void
 drop_doubles (GArray *sizes)
 {
-  g_array_sort (sizes, compare);
+  g_array_sort (sizes, bf_compare_doubles);
   for (guint i = sizes->len; i-- > 1;)
     if (g_array_index (sizes, double, i) - g_array_index (sizes, double, i - 1) <
         BF_TOLERANCE_SIZE_MM)

@@ -21,30 +21,13 @@ box_clear (gpointer data)
 }
 
 /* A list that does not go up is one that a hand has mixed up: it is put in order. */
-static int
-compare (gconstpointer a, gconstpointer b)
-{
-  double first = *(const double *)a, second = *(const double *)b;
-
-  return first < second ? -1 : first > second;
-}
-
 static GArray *
 read_sizes (BfReader *reader, const BfPlace *root)
 {
-  JsonArray *list = bf_read_list (reader, root, "sizes");
-  GArray *sizes = g_array_new (FALSE, FALSE, sizeof (double));
+  GArray *sizes = bf_read_lengths (reader, root, "sizes");
 
-  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
-    {
-      double width_mm =
-          bf_read_number_node (reader, json_array_get_element (list, i),
-                               bf_reader_item_path (reader, "sizes", i), &bf_rule_length);
-      g_array_append_val (sizes, width_mm);
-    }
   if (sizes->len == 0)
     bf_reader_expected (reader, "sizes", _ ("a list of drills in mm"), NULL);
-  g_array_sort (sizes, compare);
   return sizes;
 }
 

@@ -85,30 +85,11 @@ read_metal (BfReader *reader, const BfPlace *root, BfPart *part)
   read_grain (reader, &metal, part);
 }
 
-static int
-compare_drills (gconstpointer a, gconstpointer b)
-{
-  double first = *(const double *)a, second = *(const double *)b;
-
-  return first < second ? -1 : first > second;
-}
-
 static void
 read_drill_list (BfReader *reader, const BfPlace *cutting, BfPart *part)
 {
-  JsonArray *list = bf_read_list (reader, cutting, "drills");
-  GArray *drills = g_array_new (FALSE, FALSE, sizeof (double));
-
-  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
-    {
-      const char *path = bf_reader_item_path (reader, "cutting.drills", i);
-      double width_mm =
-          bf_read_number_node (reader, json_array_get_element (list, i), path, &bf_rule_length);
-      g_array_append_val (drills, width_mm);
-    }
-  g_array_sort (drills, compare_drills);
   part->cutting.drills = BF_DRILLS_LIST;
-  part->cutting.drill_list_mm = drills;
+  part->cutting.drill_list_mm = bf_read_lengths (reader, cutting, "drills");
 }
 
 /* A list in the file is a list; the word for one is of no use there. */

@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/compare.h"
 #include "core/json-text.h"
 #include "core/part-file.h"
 #include "core/tolerance.h"
@@ -316,4 +317,23 @@ bf_read_points (BfReader *reader, const BfPlace *place, const char *name, GArray
                                      bf_reader_item_path (reader, path, i));
       g_array_append_val (points, p);
     }
+}
+
+GArray *
+bf_read_lengths (BfReader *reader, const BfPlace *place, const char *name)
+{
+  JsonArray *list = bf_read_list (reader, place, name);
+  const char *path = bf_reader_path (reader, place->path, name);
+  GArray *lengths = g_array_new (FALSE, FALSE, sizeof (double));
+
+  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
+    {
+      double length_mm =
+          bf_read_number_node (reader, json_array_get_element (list, i),
+                               bf_reader_item_path (reader, path, i), &bf_rule_length);
+
+      g_array_append_val (lengths, length_mm);
+    }
+  g_array_sort (lengths, bf_compare_doubles);
+  return lengths;
 }

@@ -82,6 +82,12 @@ double
 bf_read_number_node (BfReader *reader, JsonNode *node, const char *path, const BfNumberRule *rule);
 BfVec2 bf_read_point_node (BfReader *reader, JsonNode *node, const char *path);
 
+/* A member that is a list of lengths in mm, put in ascending order; empty where it is left out.
+ * Returns: (transfer full) (element-type double). */
+GArray *bf_read_lengths (BfReader *reader,
+                         const BfPlace *place,
+                         const char *name) G_GNUC_WARN_UNUSED_RESULT;
+
 /* A member that is a list of points, at least three, appended to points. Nothing is appended
  * where the member is left out. */
 void bf_read_points (BfReader *reader, const BfPlace *place, const char *name, GArray *points);

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fold/side.h"
 
+#include "core/compare.h"
 #include "core/tolerance.h"
 
 /* Above this the inside mould line runs away to infinity and the tangent alone decides. */
@@ -36,13 +37,6 @@ bf_side_at (const BfSide *side, double w_mm)
   return q;
 }
 
-static int
-compare_doubles (const void *a, const void *b)
-{
-  double x = *(const double *)a, y = *(const double *)b;
-  return (x > y) - (x < y);
-}
-
 /* Limits may cross three at a point, or be one line given twice: each w is kept once. */
 static guint
 drop_doubles (double *w, guint n)
@@ -71,7 +65,7 @@ crossings (const BfSide *side, double to_mm, double *w)
             at < to_mm - BF_TOLERANCE_ZERO)
           w[n++] = at;
       }
-  qsort (w, n, sizeof *w, compare_doubles);
+  qsort (w, n, sizeof *w, bf_compare_doubles);
   return drop_doubles (w, n);
 }
 

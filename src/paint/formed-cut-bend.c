@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/formed-build.h"
 
+#include "core/compare.h"
+
 /* Chords of a cut's arcs in a bend stray no further than this. */
 #define SAGITTA_MM 0.05
 
@@ -96,14 +98,6 @@ mouth_at (const BfFormedBend *bend, int line)
   return line == 0 ? bend->root : line == (int)bend->n_strips ? bend->tip : NULL;
 }
 
-static int
-compare_doubles (gconstpointer a, gconstpointer b)
-{
-  double x = *(const double *)a, y = *(const double *)b;
-
-  return (x > y) - (x < y);
-}
-
 /* Where flats begin and end along an edge on a mouth: they have points there, and so has the edge.
  */
 static void
@@ -122,7 +116,7 @@ add_flats (const Zone *zone, guint strip, StripPoint a, StripPoint b, GArray *po
       if (reach->to > low && reach->to < high)
         g_array_append_val (x, reach->to);
     }
-  g_array_sort (x, compare_doubles);
+  g_array_sort (x, bf_compare_doubles);
   for (guint i = 0; i < x->len; i++)
     {
       StripPoint p = { g_array_index (x, double, a.x < b.x ? i : x->len - 1 - i), a.way };

@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/setup-sentence.h"
+#include "core/today.h"
 #include "paint/palette.h"
 #include "paint/text.h"
 
@@ -50,8 +51,7 @@ sentence_of (const BfPageHead *head)
 static char *
 title_of (const BfPageHead *head)
 {
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *date = g_date_time_format (now, "%Y-%m-%d");
+  g_autofree char *date = bf_today ();
 
   if (head->n_pages < 2)
     return g_strdup_printf ("%s, %s", head->title, date);
@@ -60,8 +60,8 @@ title_of (const BfPageHead *head)
                           date);
 }
 
-static char *
-warning_of (const BfFold *fold)
+char *
+bf_page_warning (const BfFold *fold)
 {
   guint n = bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX);
 
@@ -94,7 +94,7 @@ lay_out (const BfPageHead *head, cairo_t *cr)
 {
   double width = head->paper->width_mm - 2.0 * BF_PAGE_MARGIN_MM;
   double y = BF_PAGE_MARGIN_MM + NAME_CAP_MM + 6.0;
-  g_autofree char *sentence = sentence_of (head), *warning = warning_of (head->fold);
+  g_autofree char *sentence = sentence_of (head), *warning = bf_page_warning (head->fold);
 
   if (cr != NULL)
     draw_names (head, width, cr);

@@ -33,5 +33,9 @@ double bf_page_head_end_mm (const BfPageHead *head);
  * are. cr: NULL to measure only. */
 double bf_page_words (cairo_t *cr, const char *words, BfVec2 at, double width_mm, gboolean bold);
 
+/* What must be fixed before anything is cut, in a sentence; NULL where nothing must. Returns:
+ * (transfer full). */
+char *bf_page_warning (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
+
 /* A rule across, in a thin grey line. */
 void bf_page_rule (cairo_t *cr, BfVec2 from, double width_mm);

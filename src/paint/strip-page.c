@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/setup-sentence.h"
+#include "core/today.h"
 #include "core/units.h"
 #include "fold/trial-strip.h"
 #include "paint/check-bars.h"
@@ -40,14 +41,6 @@ strip_height (const BfFold *fold)
   return fold->blank.box.max.y - fold->blank.box.min.y;
 }
 
-static char *
-today (void)
-{
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-
-  return g_date_time_format (now, "%Y-%m-%d");
-}
-
 BfStripPage *
 bf_strip_page_new (const BfPart *part, const BfPaper *paper, BfUnits units, const char *date)
 {
@@ -62,7 +55,7 @@ bf_strip_page_new (const BfPart *part, const BfPaper *paper, BfUnits units, cons
   page->fold = bf_fold (strip);
   page->paper = paper;
   page->units = units;
-  page->date = date != NULL ? g_strdup (date) : today ();
+  page->date = date != NULL ? g_strdup (date) : bf_today ();
   page->sentence = bf_setup_sentence (strip);
   page->n_strips = (guint)((STRIPS_MM + STRIP_GAP_MM) / (strip_height (page->fold) + STRIP_GAP_MM));
   page->n_strips = CLAMP (page->n_strips, 1, MAX_STRIPS);

@@ -5,7 +5,9 @@
 #include <glib/gi18n.h>
 
 #include "core/setup-sentence.h"
+#include "core/today.h"
 #include "make/bend-notes.h"
+#include "paint/page-head.h"
 #include "paint/blank-view.h"
 
 /* Where a line of the blank is an arc, ink is looked for along chords that stray no further. */
@@ -61,19 +63,6 @@ collect_ink (const BfFold *fold)
   return ink;
 }
 
-static char *
-warning_words (const BfFold *fold)
-{
-  guint n = bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX);
-
-  if (n == 0)
-    return NULL;
-  /* Translators: how many things are wrong with the part, and a whole sentence about the first. */
-  return g_strdup_printf (
-      ngettext ("Don't cut yet, %u thing to fix: %s", "Don't cut yet, %u things to fix: %s", n), n,
-      bf_fold_check (fold, 0)->message);
-}
-
 /* The sentence in the units asked for, which need not be the part's own. */
 static char *
 sentence_in (const BfPart *part, BfUnits units)
@@ -82,14 +71,6 @@ sentence_in (const BfPart *part, BfUnits units)
 
   copy->units = units;
   return bf_setup_sentence (copy);
-}
-
-static char *
-today (void)
-{
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-
-  return g_date_time_format (now, "%Y-%m-%d");
 }
 
 /* The middles of what is drilled or round. */
@@ -249,7 +230,7 @@ take_options (BfTemplate *template, const BfTemplateOptions *options)
   gboolean is_right = options->printer.x <= 0.0 || options->printer.y <= 0.0;
 
   template->units = options->units;
-  template->date = options->date != NULL ? g_strdup (options->date) : today ();
+  template->date = options->date != NULL ? g_strdup (options->date) : bf_today ();
   template->width_mm = paper->width_mm;
   template->height_mm = paper->height_mm;
   template->paper_kind = paper->kind;
@@ -272,7 +253,7 @@ bf_template_new (BfFold *fold, const BfTemplateOptions *options)
   template->asked = bf_fold_ref (fold);
   template->fold = template->is_mirrored ? other_face (fold) : bf_fold_ref (fold);
   template->sentence = sentence_in (fold->part, template->units);
-  template->warning = warning_words (fold);
+  template->warning = bf_page_warning (fold);
   template->notices = notice_rows (template, options != NULL && options->corners_only);
   template->labels = g_ptr_array_new_with_free_func (g_free);
   init_format (template, &template->format);

@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/setup-sentence.h"
+#include "core/today.h"
 #include "make/bend-notes.h"
 #include "make/drill-list.h"
 #include "paint/bend-marks.h"
@@ -161,8 +162,7 @@ add_cuts (BfPattern *pattern, const BfPatternCuts *cuts, BfPurpose purpose)
 static char *
 describe_origin (BfUnits drawn_in, const char *date)
 {
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
+  g_autofree char *today = bf_today ();
 
   if (date == NULL)
     date = today;
