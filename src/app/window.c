@@ -246,7 +246,6 @@ bf_window_class_init (BfWindowClass *klass)
 static void
 bf_window_init (BfWindow *self)
 {
-  self->how.template.pens = bf_own_pens ();
   gtk_widget_init_template (GTK_WIDGET (self));
   gtk_menu_button_set_create_popup_func (self->menu_button, open_menu_cb, self, NULL);
 
@@ -321,6 +320,8 @@ const BfOutputHow *
 bf_window_get_how (BfWindow *self)
 {
   g_return_val_if_fail (BF_IS_WINDOW (self), NULL);
+  /* Read with the first output: a window that opens waits for no file but the part's. */
+  self->how.template.pens = bf_own_pens ();
   return &self->how;
 }
 
