@@ -31,16 +31,29 @@ head_of (const BfCard *card, guint page)
                        .n_pages = card->n_pages };
 }
 
+static BfCardRow *
+row_at (const BfCard *card, guint i)
+{
+  return &g_array_index (card->rows, BfCardRow, i);
+}
+
 /* A stage's name stays with its first step, and the words of the measuring with their table. */
+static gboolean
+stays_with_next (const BfCard *card, guint i)
+{
+  return i + 1 < card->rows->len &&
+         (row_at (card, i)->kind == BF_CARD_STAGE || row_at (card, i + 1)->kind == BF_CARD_SIZES);
+}
+
+/* The height of what stands on one page together, from row i on. */
 static double
 needed_mm (const BfCard *card, guint i)
 {
-  const BfCardRow *row = &g_array_index (card->rows, BfCardRow, i);
-  gboolean more = i + 1 < card->rows->len &&
-                  (row->kind == BF_CARD_STAGE ||
-                   g_array_index (card->rows, BfCardRow, i + 1).kind == BF_CARD_SIZES);
+  double sum = row_at (card, i)->height_mm;
 
-  return row->height_mm + (more ? g_array_index (card->rows, BfCardRow, i + 1).height_mm : 0.0);
+  for (; stays_with_next (card, i); i++)
+    sum += row_at (card, i + 1)->height_mm;
+  return sum;
 }
 
 static void
@@ -53,7 +66,7 @@ place_rows (BfCard *card)
 
   for (guint i = 0; i < card->rows->len; i++)
     {
-      BfCardRow *row = &g_array_index (card->rows, BfCardRow, i);
+      BfCardRow *row = row_at (card, i);
 
       if (y + needed_mm (card, i) > bottom && y > top)
         {
@@ -116,7 +129,7 @@ bf_card_draw (const BfCard *card, guint i, cairo_t *cr)
   bf_page_head_draw (&head, cr);
   for (guint k = 0; k < card->rows->len; k++)
     {
-      const BfCardRow *row = &g_array_index (card->rows, BfCardRow, k);
+      const BfCardRow *row = row_at (card, k);
 
       if (row->page != i)
         continue;
