@@ -4,6 +4,7 @@
 
 #include "core/units.h"
 #include "paint/palette.h"
+#include "paint/point-labels.h"
 #include "paint/text.h"
 
 #define MARGIN_MM 9.0 /* round the metal, for the distances */
@@ -15,13 +16,13 @@
 #define METAL_GREY 0.94
 #define ARROW_MM 1.6
 #define CROSS_MM 1.4
-#define WORDS_MM 12.0 /* about what two distances take */
 
 /* The picture being drawn: paper = origin + scale · metal, y down. */
 typedef struct
 {
   const BfMarkingPicture *picture;
   cairo_t *cr;
+  BfPointLabels *labels; /* distances of this step's points */
   double scale, left, bottom;
 } Drawing;
 
@@ -137,21 +138,15 @@ draw_distance (const Drawing *drawing, const BfStrike *strike)
     bf_text_show (drawing->cr, number, CAP_MM, 0.5, bf_vec2 (words.x, words.y + 4.0));
 }
 
-/* Both distances of a point, beside it: away from the middle where there is room for words. */
+/* Both distances of a point, to be shown beside it. */
 static void
-draw_coordinates (const Drawing *drawing, BfMarkedPoint p)
+tell_distances (const Drawing *drawing, BfMarkedPoint p)
 {
   g_autofree char *x = bf_format_number (p.x.marked_mm, drawing->picture->units);
   g_autofree char *y = bf_format_number (p.y.marked_mm, drawing->picture->units);
   g_autofree char *both = g_strdup_printf ("%s / %s", x, y);
-  BfVec2 at = point_on_paper (drawing, p);
-  double width = drawing->picture->marking->width.marked_mm, x_mm = p.x.marked_mm;
-  double beyond = MIN (x_mm, width - x_mm) * drawing->scale;
-  gboolean right = (x_mm > width / 2.0) == (beyond > WORDS_MM);
 
-  use_pen (drawing, BF_MARK_CUT, TRUE);
-  bf_text_show (drawing->cr, both, CAP_MM * 0.85, right ? 0.0 : 1.0,
-                bf_vec2 (at.x + (right ? 1.8 : -1.8), at.y - 0.8));
+  bf_point_labels_add (drawing->labels, point_on_paper (drawing, p), both);
 }
 
 /* ---- what a step leaves ------------------------------------------------------------------- */
@@ -197,8 +192,10 @@ draw_join (const Drawing *drawing, const BfMarkJoin *join, gboolean now)
   line (drawing, point_on_paper (drawing, join->from), point_on_paper (drawing, join->to));
   if (!now)
     return;
-  draw_coordinates (drawing, join->from);
-  draw_coordinates (drawing, join->to);
+  bf_point_labels_avoid (drawing->labels, point_on_paper (drawing, join->from),
+                         point_on_paper (drawing, join->to));
+  tell_distances (drawing, join->from);
+  tell_distances (drawing, join->to);
 }
 
 static void
@@ -253,9 +250,9 @@ draw_item (const Drawing *drawing, const BfMarkingStep *step, guint i, gboolean 
   else if (step->kind == BF_STEP_WIPE && now)
     draw_wipes (drawing, bf_marking_strike (marking, i));
   if (step->kind == BF_STEP_PUNCH && now)
-    draw_coordinates (drawing, g_array_index (holes, BfMarkHole, i).centre);
+    tell_distances (drawing, g_array_index (holes, BfMarkHole, i).centre);
   if (step->kind == BF_STEP_SLOT && now)
-    draw_coordinates (drawing, g_array_index (marking->slots, BfMarkSlot, i).from);
+    tell_distances (drawing, g_array_index (marking->slots, BfMarkSlot, i).from);
 }
 
 static gboolean
@@ -308,7 +305,9 @@ bf_marking_picture_draw (const BfMarkingPicture *picture,
                          cairo_t *cr)
 {
   const BfMarking *marking = picture->marking;
-  Drawing drawing = { .picture = picture, .cr = cr };
+  BfBox view = { bf_vec2 (0.0, 0.0), bf_vec2 (width_mm, height_mm) };
+  g_autoptr (BfPointLabels) labels = bf_point_labels_new (&view, CAP_MM * 0.85);
+  Drawing drawing = { .picture = picture, .cr = cr, .labels = labels };
   double spare_x, spare_y;
 
   if (marking->width.marked_mm <= 0.0 || marking->height.marked_mm <= 0.0)
@@ -326,5 +325,8 @@ bf_marking_picture_draw (const BfMarkingPicture *picture,
     draw_step (&drawing, i);
   if (g_array_index (picture->steps, BfMarkingStep, picture->at).kind == BF_STEP_CHECK)
     draw_diagonals (&drawing);
+  bf_point_labels_place (labels);
+  bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
+  bf_point_labels_draw (labels, cr);
   cairo_restore (cr);
 }
