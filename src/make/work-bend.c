@@ -106,10 +106,7 @@ add_numbers (const BfWork *work, BfWorkStep *step, const BfBendResult *bend)
   if (lost != NULL)
     bf_work_add_number (step, _ ("joint"), g_strdup (lost));
   if (fabs (deg - SQUARE_DEG) > ALIKE_DEG && fabs (deg - HEM_DEG) > ALIKE_DEG)
-    {
-      bf_work_add_number (step, _ ("turned"), bf_format_angle (deg));
-      bf_work_add_number (step, _ ("opening"), bf_format_angle (HEM_DEG - deg));
-    }
+    bf_work_add_number (step, _ ("opening"), bf_format_angle (HEM_DEG - deg));
   if (!isnan (bend->overbend_rad) && fabs (deg - HEM_DEG) > ALIKE_DEG)
     bf_work_add_number (step, _ ("go past by"), past_words (bend));
   bf_work_add_length (work, step, _ ("inside radius"), bend->inside_radius_mm);

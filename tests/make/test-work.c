@@ -2,42 +2,13 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
-#include "core/part-file.h"
 #include "fold/bend-order.h"
 #include "fold/stock.h"
 #include "look-up.h"
 #include "make-part.h"
 #include "make/join-plan.h"
 #include "make/sizes.h"
-#include "make/work.h"
-
-static BfWork *
-work_of (BfPart *part)
-{
-  g_autoptr (BfFold) fold = bf_fold (part);
-
-  return bf_work_new (fold, NULL);
-}
-
-static BfPart *
-load_example (const char *name)
-{
-  g_autofree char *file_name = g_strconcat (name, BF_PART_FILE_SUFFIX, NULL);
-  g_autofree char *path =
-      g_build_filename (g_getenv ("BENCHFOLD_DATA"), "examples", file_name, NULL);
-  g_autoptr (GFile) file = g_file_new_for_path (path);
-
-  return bf_part_load (file, NULL);
-}
-
-static const BfWorkNumber *
-number_of (const BfWorkStep *step, const char *label)
-{
-  for (guint i = 0; i < step->n_numbers; i++)
-    if (strcmp (step->numbers[i].label, label) == 0)
-      return &step->numbers[i];
-  return NULL;
-}
+#include "read-work.h"
 
 /* ---- every step is whole ------------------------------------------------------------------ */
 
