@@ -19,31 +19,65 @@ add_reliefs (const BfFold *fold, GArray *list)
   for (guint i = 0; i < fold->reliefs->len; i++)
     {
       const BfRelief *relief = bf_fold_relief (fold, i);
-      BfDrilled hole = { relief->at, relief->drill_mm, relief->drill };
+      BfDrilled hole = { relief->at, relief->drill_mm, TRUE, relief->drill };
 
       if (relief->drill != NULL)
         g_array_append_val (list, hole);
     }
 }
 
-static void
-add_holes (const BfFold *fold, GArray *list)
+static gboolean
+is_listed (const GArray *list, BfVec2 at)
 {
-  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
-    {
-      double radius;
-      BfDrilled hole = { .drill = NULL };
+  for (guint i = 0; i < list->len; i++)
+    if (bf_vec2_distance (g_array_index (list, BfDrilled, i).at, at) < BF_TOLERANCE_SIZE_MM)
+      return TRUE;
+  return FALSE;
+}
 
-      if (!bf_ring_is_circle (bf_blank_ring (&fold->blank, i), &hole.at, &radius) ||
-          !bf_is_drilled (fold, radius))
+static gboolean
+is_one_circle (const BfArc *a, const BfArc *b)
+{
+  return bf_vec2_distance (a->centre, b->centre) < BF_TOLERANCE_SIZE_MM &&
+         fabs (a->radius - b->radius) < BF_TOLERANCE_SIZE_MM;
+}
+
+/* How far the arcs of one circle turn from vertex i on. */
+static double
+swept_rad (const BfRing *ring, guint i, const BfArc *first)
+{
+  double sum = 0.0;
+  BfArc arc;
+
+  for (guint k = 0; k < bf_ring_size (ring); k++)
+    {
+      if (!bf_ring_arc (ring, i + k, &arc) || !is_one_circle (&arc, first))
+        break;
+      sum += arc.sweep;
+    }
+  return sum;
+}
+
+/* A drill makes what bounds an opening by half a circle or more: a round hole, the ends of a slot,
+ * both ends of a keyhole. Openings run clockwise, and such an arc with them. A relief that stands
+ * clear of the outline is a ring of its own, and listed already. */
+static void
+add_round_ends (const BfFold *fold, const BfRing *ring, GArray *list)
+{
+  gboolean is_round = bf_ring_is_circle (ring, NULL, NULL);
+
+  for (guint i = 0; i < bf_ring_size (ring); i++)
+    {
+      BfDrilled hole = { .drill = NULL };
+      BfArc arc;
+
+      if (!bf_ring_arc (ring, i, &arc) ||
+          swept_rad (ring, i, &arc) > -G_PI + BF_TOLERANCE_SIZE_MM || is_listed (list, arc.centre))
         continue;
-      hole.diameter_mm = 2.0 * radius;
-      /* A relief that stands clear of the outline is a ring of its own, and listed already. */
-      for (guint k = 0; k < list->len; k++)
-        if (bf_vec2_distance (g_array_index (list, BfDrilled, k).at, hole.at) <
-            BF_TOLERANCE_SIZE_MM)
-          hole.diameter_mm = NAN;
-      if (!isnan (hole.diameter_mm))
+      hole.at = arc.centre;
+      hole.diameter_mm = 2.0 * arc.radius;
+      hole.by_drill = bf_is_drilled (fold, arc.radius);
+      if (hole.by_drill || is_round)
         g_array_append_val (list, hole);
     }
 }
@@ -62,12 +96,26 @@ compare_drilled (gconstpointer a, gconstpointer b)
 }
 
 GArray *
-bf_drill_list (const BfFold *fold)
+bf_centre_list (const BfFold *fold)
 {
   GArray *list = g_array_new (FALSE, FALSE, sizeof (BfDrilled));
 
+  g_return_val_if_fail (fold != NULL, list);
   add_reliefs (fold, list);
-  add_holes (fold, list);
+  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
+    if (!bf_fold_ring_is_slot (fold, i))
+      add_round_ends (fold, bf_blank_ring (&fold->blank, i), list);
+  return list;
+}
+
+GArray *
+bf_drill_list (const BfFold *fold)
+{
+  GArray *list = bf_centre_list (fold);
+
+  for (guint i = list->len; i > 0; i--)
+    if (!bf_drilled (list, i - 1)->by_drill)
+      g_array_remove_index (list, i - 1);
   g_array_sort (list, compare_drilled);
   return list;
 }

@@ -42,7 +42,7 @@ static gboolean
 drill_makes (const GArray *drilled, const BfArc *arc)
 {
   for (guint i = 0; i < drilled->len; i++)
-    if (bf_vec2_distance (g_array_index (drilled, BfDrilled, i).at, arc->centre) < ONE_MARK_MM)
+    if (bf_vec2_distance (bf_drilled (drilled, i)->at, arc->centre) < ONE_MARK_MM)
       return TRUE;
   return FALSE;
 }
@@ -139,7 +139,7 @@ add_holes (BfMarking *marking, const GArray *drilled)
 {
   for (guint i = 0; i < drilled->len; i++)
     {
-      const BfDrilled *hole = &g_array_index (drilled, BfDrilled, i);
+      const BfDrilled *hole = bf_drilled (drilled, i);
       BfMarkHole mark = { bf_marking_point (marking, hole->at), hole->diameter_mm, hole->drill };
 
       g_array_append_val (marking->holes, mark);

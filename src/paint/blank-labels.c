@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/compare.h"
 #include "core/tolerance.h"
 #include "core/units.h"
 #include "make/bend-notes.h"
@@ -210,39 +211,56 @@ place_drill_note (Placer *placer, char *words, BfVec2 at, double radius_mm)
   settle (placer, label, placed);
 }
 
-static void
-place_relief_notes (Placer *placer)
+/* The opening that holds a point; −1 where none does. */
+static int
+opening_at (const BfBlank *blank, BfVec2 p)
 {
-  for (guint i = 0; i < placer->fold->reliefs->len; i++)
-    {
-      const BfRelief *relief = bf_fold_relief (placer->fold, i);
-      if (relief->drill != NULL && is_in_view (placer, relief->at))
-        /* Translators: a drill of that size, "drill 6.5 mm". */
-        place_drill_note (placer, g_strdup_printf (_ ("drill %s"), relief->drill), relief->at,
-                          relief->drill_mm / 2.0);
-    }
+  for (guint i = blank->n_outer; i < blank->rings->len; i++)
+    if (bf_ring_contains (bf_blank_ring (blank, i), p))
+      return (int)i;
+  return -1;
+}
+
+/* TRUE where an opening has the same drill's note already: both ends of a slot are alike. */
+static gboolean
+is_noted (const BfBlank *blank, const GArray *centres, guint i)
+{
+  const BfDrilled *hole = bf_drilled (centres, i);
+
+  for (guint k = 0; k < i && hole->drill == NULL; k++)
+    if (bf_drilled (centres, k)->drill == NULL &&
+        bf_is_same_size (bf_drilled (centres, k)->diameter_mm, hole->diameter_mm) &&
+        opening_at (blank, bf_drilled (centres, k)->at) == opening_at (blank, hole->at))
+      return TRUE;
+  return FALSE;
+}
+
+/* Returns: (transfer full). */
+static char *
+hole_words (const Placer *placer, const BfDrilled *hole)
+{
+  g_autofree char *size = hole->drill != NULL
+                              ? g_strdup (hole->drill)
+                              : bf_format_length (hole->diameter_mm, placer->style->units);
+
+  if (hole->by_drill)
+    /* Translators: a drill of that size, "drill 6.5 mm". */
+    return g_strdup_printf (_ ("drill %s"), size);
+  /* Translators: a round hole that is not drilled, and its diameter. */
+  return g_strdup_printf (_ ("hole %s"), size);
 }
 
 static void
 place_hole_notes (Placer *placer)
 {
-  const BfBlank *blank = &placer->fold->blank;
+  g_autoptr (GArray) centres = bf_centre_list (placer->fold);
 
-  for (guint i = blank->n_outer; i < blank->rings->len; i++)
+  for (guint i = 0; i < centres->len; i++)
     {
-      g_autofree char *size = NULL;
-      double radius_mm;
-      BfVec2 centre;
-      if (!bf_ring_is_circle (bf_blank_ring (blank, i), &centre, &radius_mm) ||
-          !is_in_view (placer, centre))
-        continue;
-      size = bf_format_length (radius_mm * 2.0, placer->style->units);
-      if (bf_is_drilled (placer->fold, radius_mm))
-        /* Translators: a drill of that size, "drill 6.5 mm". */
-        place_drill_note (placer, g_strdup_printf (_ ("drill %s"), size), centre, radius_mm);
-      else
-        /* Translators: a round hole that is not drilled, and its diameter. */
-        place_drill_note (placer, g_strdup_printf (_ ("hole %s"), size), centre, radius_mm);
+      const BfDrilled *hole = bf_drilled (centres, i);
+
+      if (is_in_view (placer, hole->at) && !is_noted (&placer->fold->blank, centres, i))
+        place_drill_note (placer, hole_words (placer, hole), hole->at, hole->diameter_mm / 2.0);
     }
 }
 
@@ -396,10 +414,7 @@ bf_blank_labels (const BfFold *fold, const BfBlankStyle *style)
       place_bend_note (&placer, &crease, FALSE);
     }
   if (style->layers & BF_BLANK_DRILL_NOTES)
-    {
-      place_relief_notes (&placer);
-      place_hole_notes (&placer);
-    }
+    place_hole_notes (&placer);
   if (style->layers & BF_BLANK_NAMES)
     place_names (&placer);
   return placer.labels;

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/blank-view.h"
 
+#include "make/drill-list.h"
 #include "paint/bend-marks.h"
 #include "paint/blank-field.h"
 #include "paint/blank-labels.h"
@@ -153,24 +154,20 @@ draw_cross (const BfBlankStyle *style, cairo_t *cr, BfVec2 at, double radius_mm)
 static void
 draw_drills (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
 {
-  const BfBlank *blank = &fold->blank;
+  g_autoptr (GArray) centres = bf_centre_list (fold);
 
   bf_pens_apply (style->pens, BF_PURPOSE_DRILL, cr, style->unit, style->dark);
-  for (guint i = 0; i < fold->reliefs->len; i++)
+  for (guint i = 0; i < centres->len; i++)
     {
-      const BfRelief *relief = bf_fold_relief (fold, i);
-      if (relief->drill == NULL)
-        continue;
-      cairo_new_sub_path (cr);
-      cairo_arc (cr, relief->at.x, relief->at.y, relief->drill_mm / 2.0, 0.0, 2.0 * G_PI);
-      draw_cross (style, cr, relief->at, relief->drill_mm / 2.0);
-    }
-  for (guint i = blank->n_outer; i < blank->rings->len; i++)
-    {
-      double radius_mm;
-      BfVec2 centre;
-      if (bf_ring_is_circle (bf_blank_ring (blank, i), &centre, &radius_mm))
-        draw_cross (style, cr, centre, radius_mm);
+      const BfDrilled *hole = bf_drilled (centres, i);
+
+      /* Of a relief only a part is seen in the outline. */
+      if (hole->drill != NULL)
+        {
+          cairo_new_sub_path (cr);
+          cairo_arc (cr, hole->at.x, hole->at.y, hole->diameter_mm / 2.0, 0.0, 2.0 * G_PI);
+        }
+      draw_cross (style, cr, hole->at, hole->diameter_mm / 2.0);
     }
 }
 

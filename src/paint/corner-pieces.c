@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/corner-pieces.h"
 
+#include "make/drill-list.h"
 #include "paint/box-pack.h"
 
 #define ROUND_PLACE_MM 7.0 /* shown round a corner, so that the edges' directions are seen */
@@ -153,16 +154,12 @@ offer_cross (BfCornerPiece *piece, BfVec2 p, double *nearest)
 static void
 choose_cross (const BfFold *fold, BfCornerPiece *piece)
 {
+  g_autoptr (GArray) centres = bf_centre_list (fold);
   double nearest = HUGE_VAL;
-  BfVec2 centre;
 
   piece->cross = bf_vec2_scale (bf_vec2_add (piece->box.min, piece->box.max), 0.5);
-  for (guint i = 0; i < fold->reliefs->len; i++)
-    if (bf_fold_relief (fold, i)->drill != NULL)
-      offer_cross (piece, bf_fold_relief (fold, i)->at, &nearest);
-  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
-    if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), &centre, NULL))
-      offer_cross (piece, centre, &nearest);
+  for (guint i = 0; i < centres->len; i++)
+    offer_cross (piece, bf_drilled (centres, i)->at, &nearest);
   if (nearest < HUGE_VAL)
     return;
   for (guint i = 0; i < fold->blank.rings->len; i++)

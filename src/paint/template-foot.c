@@ -86,16 +86,9 @@ has_line (const BfFold *fold, BfPurpose purpose)
 static gboolean
 has_drill (const BfFold *fold)
 {
-  double radius_mm;
+  g_autoptr (GArray) drilled = bf_drill_list (fold);
 
-  for (guint i = 0; i < fold->reliefs->len; i++)
-    if (bf_fold_relief (fold, i)->drill != NULL)
-      return TRUE;
-  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
-    if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), NULL, &radius_mm) &&
-        bf_is_drilled (fold, radius_mm))
-      return TRUE;
-  return FALSE;
+  return drilled->len > 0;
 }
 
 /* One entry of the legend; returns where the next begins. */

@@ -7,6 +7,7 @@
 #include "core/setup-sentence.h"
 #include "core/today.h"
 #include "make/bend-notes.h"
+#include "make/drill-list.h"
 #include "paint/page-head.h"
 #include "paint/blank-view.h"
 
@@ -77,15 +78,11 @@ sentence_in (const BfPart *part, BfUnits units)
 static GArray *
 collect_marks (const BfFold *fold)
 {
+  g_autoptr (GArray) centres = bf_centre_list (fold);
   GArray *marks = g_array_new (FALSE, FALSE, sizeof (BfVec2));
-  BfVec2 centre;
 
-  for (guint i = 0; i < fold->reliefs->len; i++)
-    if (bf_fold_relief (fold, i)->drill != NULL)
-      g_array_append_val (marks, bf_fold_relief (fold, i)->at);
-  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
-    if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), &centre, NULL))
-      g_array_append_val (marks, centre);
+  for (guint i = 0; i < centres->len; i++)
+    g_array_append_val (marks, bf_drilled (centres, i)->at);
   return marks;
 }
 

@@ -125,17 +125,10 @@ add_mark (BfPattern *pattern, BfVec2 at)
 static void
 add_drills (BfPattern *pattern)
 {
-  const BfFold *fold = pattern->fold;
-  double radius_mm;
-  BfVec2 centre;
+  g_autoptr (GArray) drilled = bf_drill_list (pattern->fold);
 
-  for (guint i = 0; i < fold->reliefs->len; i++)
-    if (bf_fold_relief (fold, i)->drill != NULL)
-      add_mark (pattern, bf_fold_relief (fold, i)->at);
-  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
-    if (bf_ring_is_circle (bf_blank_ring (&fold->blank, i), &centre, &radius_mm) &&
-        bf_is_drilled (fold, radius_mm))
-      add_mark (pattern, centre);
+  for (guint i = 0; i < drilled->len; i++)
+    add_mark (pattern, bf_drilled (drilled, i)->at);
 }
 
 static void

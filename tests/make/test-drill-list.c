@@ -67,6 +67,74 @@ test_largest (void)
   g_assert_false (bf_is_drilled (fold, BF_LARGEST_DRILL_MM / 2.0 + 0.01));
 }
 
+static BfPart *
+part_with (BfOpeningShape shape, double diameter_mm, double length_mm, double width_mm)
+{
+  BfPart *part = make_rectangle (200.0, 120.0);
+  BfOpening *opening = bf_opening_new ("base", shape);
+
+  opening->at_mm = bf_vec2 (60.0, 60.0);
+  opening->diameter_mm = diameter_mm;
+  opening->length_mm = length_mm;
+  opening->width_mm = width_mm;
+  g_ptr_array_add (part->openings, opening);
+  return part;
+}
+
+/* Where a drill makes the ends of an opening: plain geometry of the shape, small drill first. */
+static const struct
+{
+  const char *what;
+  BfOpeningShape shape;
+  double diameter_mm, length_mm, width_mm;
+  guint n;
+  double x_mm[2], drill_mm[2];
+} ends[] = {
+  { "slot", BF_OPENING_SLOT, NAN, 40.0, 8.0, 2, { 44.0, 76.0 }, { 8.0, 8.0 } },
+  { "slot as long as wide", BF_OPENING_SLOT, NAN, 8.001, 8.0, 2, { 59.9995, 60.0005 }, { 8, 8 } },
+  { "slot wider than a drill", BF_OPENING_SLOT, NAN, 40.0, 13.1, 0, { 0 }, { 0 } },
+  { "keyhole", BF_OPENING_KEYHOLE, 10.0, 12.0, 5.0, 2, { 69.5, 60.0 }, { 5.0, 10.0 } },
+  { "keyhole, its round too large", BF_OPENING_KEYHOLE, 20.0, 24.0, 6.0, 1, { 81.0 }, { 6.0 } },
+  { "rectangle", BF_OPENING_RECTANGLE, NAN, 40.0, 20.0, 0, { 0 }, { 0 } },
+};
+
+static void
+test_ends (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (ends); i++)
+    {
+      g_autoptr (BfPart) part =
+          part_with (ends[i].shape, ends[i].diameter_mm, ends[i].length_mm, ends[i].width_mm);
+      g_autoptr (BfFold) fold = bf_fold (part);
+      g_autoptr (GArray) list = bf_drill_list (fold);
+
+      g_test_message ("%s", ends[i].what);
+      g_assert_cmpuint (list->len, ==, ends[i].n);
+      for (guint k = 0; k < list->len; k++)
+        {
+          g_assert_cmpfloat_with_epsilon (nth (list, k)->at.x, ends[i].x_mm[k], 1e-6);
+          g_assert_cmpfloat_with_epsilon (nth (list, k)->at.y, 60.0, 1e-6);
+          g_assert_cmpfloat_with_epsilon (nth (list, k)->diameter_mm, ends[i].drill_mm[k], 1e-6);
+        }
+    }
+}
+
+/* A large round hole has a middle, and no drill; the large end of a keyhole has neither. */
+static void
+test_centres (void)
+{
+  g_autoptr (BfPart) part = part_with (BF_OPENING_KEYHOLE, 20.0, 24.0, 6.0);
+  g_autoptr (BfFold) fold = NULL;
+  g_autoptr (GArray) centres = NULL;
+
+  add_hole (part, 150.0, 60.0, 30.0);
+  fold = bf_fold (part);
+  centres = bf_centre_list (fold);
+  g_assert_cmpuint (centres->len, ==, 2);
+  for (guint i = 0; i < 2; i++)
+    g_assert_true (nth (centres, i)->by_drill == (nth (centres, i)->diameter_mm < 13.0));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -74,5 +142,7 @@ main (int argc, char **argv)
   g_test_add_func ("/make/drill-list/order", test_order);
   g_test_add_func ("/make/drill-list/machine-drills-nothing", test_machine_drills_nothing);
   g_test_add_func ("/make/drill-list/largest", test_largest);
+  g_test_add_func ("/make/drill-list/ends", test_ends);
+  g_test_add_func ("/make/drill-list/centres", test_centres);
   return g_test_run ();
 }
