@@ -3,9 +3,14 @@
 #include "make/cuts.h"
 
 #include "core/tolerance.h"
+#include "fold/slot-plan.h"
+#include "make/drill-list.h"
 
 /* Less is filed, not cut. */
 #define LEAST_CUT_MM 3.0
+
+/* What snips turn in (common practice). */
+#define SNIPS_INSIDE_MM 25.0
 
 /* Lengths that differ by less are alike. */
 #define ALIKE_MM 0.01
@@ -82,11 +87,23 @@ make_cut (const BfFold *fold, const BfRing *ring, guint edge, guint n)
   return cut;
 }
 
+double
+bf_least_inside_cut_mm (const BfPart *part)
+{
+  g_return_val_if_fail (part != NULL, 0.0);
+
+  if (part->cutting.by == BF_CUTTING_DISC)
+    return bf_slot_tool (part).shortest_mm;
+  return part->cutting.by == BF_CUTTING_SNIPS ? SNIPS_INSIDE_MM : 0.0;
+}
+
 static void
 add_ring (const BfFold *fold, guint i, gboolean keep_datum, GArray *cuts)
 {
   const BfRing *ring = bf_blank_ring (&fold->blank, i);
   guint size = bf_ring_size (ring);
+  gboolean inside = i >= fold->blank.n_outer;
+  double least_mm = inside ? MAX (LEAST_CUT_MM, bf_least_inside_cut_mm (fold->part)) : LEAST_CUT_MM;
 
   for (guint edge = 0; edge < size; edge++)
     {
@@ -98,8 +115,8 @@ add_ring (const BfFold *fold, guint i, gboolean keep_datum, GArray *cuts)
       while (n < size && goes_on (ring, edge + n - 1))
         n++;
       cut = make_cut (fold, ring, edge, n);
-      cut.inside = i >= fold->blank.n_outer;
-      if (cut.length_mm >= LEAST_CUT_MM && (keep_datum || !lies_on_datum (fold, &cut)))
+      cut.inside = inside;
+      if (cut.length_mm >= least_mm && (keep_datum || !lies_on_datum (fold, &cut)))
         g_array_append_val (cuts, cut);
     }
 }
@@ -131,6 +148,40 @@ bf_cuts (const BfFold *fold, gboolean keep_datum)
       add_ring (fold, i, keep_datum, cuts);
   g_array_sort (cuts, compare_cuts);
   return cuts;
+}
+
+/* TRUE where a drill or a straight cut makes that edge. */
+static gboolean
+is_made (const BfRing *ring, guint edge, const GArray *drilled, double least_mm)
+{
+  BfArc arc;
+
+  if (!bf_ring_arc (ring, edge, &arc))
+    return bf_vec2_distance (bf_ring_vertex (ring, edge)->p, bf_ring_vertex (ring, edge + 1)->p) >=
+           least_mm;
+  for (guint i = 0; i < drilled->len; i++)
+    if (bf_vec2_distance (bf_drilled (drilled, i)->at, arc.centre) < ONE_CENTRE_MM)
+      return TRUE;
+  return FALSE;
+}
+
+guint
+bf_count_filed_openings (const BfFold *fold)
+{
+  g_autoptr (GArray) drilled = bf_drill_list (fold);
+  double least_mm = bf_least_inside_cut_mm (fold->part);
+  guint count = 0;
+
+  for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
+    {
+      const BfRing *ring = bf_blank_ring (&fold->blank, i);
+      guint made = 0;
+
+      for (guint edge = 0; edge < bf_ring_size (ring); edge++)
+        made += is_made (ring, edge, drilled, least_mm) ? 1 : 0;
+      count += made < bf_ring_size (ring) && !bf_fold_ring_is_slot (fold, i) ? 1 : 0;
+    }
+  return count;
 }
 
 double

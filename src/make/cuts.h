@@ -19,9 +19,19 @@ typedef struct
   gboolean from_hole, to_hole; /* it ends in a drilled relief */
 } BfCut;
 
-/* Straight edges that go on in one line are one cut; what is shorter than 3 mm is
- * filed. keep_datum: FALSE where the blank's left and bottom edges are edges of the metal already.
- * Returns: (transfer full) (element-type BfCut). */
+/* The shortest edge of an opening that the person's tool makes: a disc's cut is longer even where
+ * it has only just come through (fold/slot-plan.h), and snips need room to turn in (25 mm, common
+ * practice). 0 for a machine. */
+double bf_least_inside_cut_mm (const BfPart *part);
+
+/* How many openings the tool can't make whole: they have an edge that is too short for it, or a
+ * round that no drill makes. */
+guint bf_count_filed_openings (const BfFold *fold);
+
+/* Straight edges that go on in one line are one cut; what is shorter than 3 mm is filed, and so is
+ * an edge of an opening that is too short for the tool. keep_datum: FALSE where the blank's left
+ * and bottom edges are edges of the metal already. Returns: (transfer full) (element-type BfCut).
+ */
 GArray *bf_cuts (const BfFold *fold, gboolean keep_datum) G_GNUC_WARN_UNUSED_RESULT;
 
 /* How far the disc is plunged past the metal, so that its far face is cut nearly as far as its near

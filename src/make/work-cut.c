@@ -56,6 +56,39 @@ add_guide (BfWork *work, double offset_mm)
   step->shows = BF_SHOWS_CUT;
 }
 
+static gboolean
+ends_in_holes (const GArray *cuts)
+{
+  for (guint i = 0; i < cuts->len; i++)
+    if (bf_cut (cuts, i)->from_hole || bf_cut (cuts, i)->to_hole)
+      return TRUE;
+  return FALSE;
+}
+
+/* behind: how much sooner the cut ends at the back. Returns: (transfer full). */
+static char *
+plunge_words (const BfWork *work, const char *behind)
+{
+  if (ends_in_holes (work->cuts))
+    /* Translators: a length with its unit */
+    return g_strdup_printf (_ ("Plunge deep, stop at the middle of the corner hole, and look at "
+                               "the back: the cut ends %s sooner there. Finish it with a file."),
+                            behind);
+  /* Translators: a length with its unit */
+  return g_strdup_printf (_ ("Plunge deep, stop at the end of the line, and look at the back: the "
+                             "cut ends %s sooner there. Finish it with a file."),
+                          behind);
+}
+
+static gboolean
+has_inside (const GArray *cuts)
+{
+  for (guint i = 0; i < cuts->len; i++)
+    if (bf_cut (cuts, i)->inside)
+      return TRUE;
+  return FALSE;
+}
+
 static void
 add_plunge (BfWork *work)
 {
@@ -66,17 +99,33 @@ add_plunge (BfWork *work)
 
   if (behind == NULL)
     return;
-  step = bf_work_add (
-      work, BF_STAGE_CUT,
-      /* Translators: a length with its unit */
-      g_strdup_printf (_ ("Plunge deep, stop at the middle of the corner hole, and look at the "
-                          "back: the cut ends %s sooner there. Finish it with a file."),
-                       behind));
+  step = bf_work_add (work, BF_STAGE_CUT, plunge_words (work, behind));
   bf_work_add_length (work, step, _ ("plunge"), part->metal.thickness_mm + BF_PLUNGE_BEYOND_MM);
   bf_work_add_length (work, step, _ ("shorter behind"), lag);
   step->caution =
       _ ("No side load on the disc. Hold up both halves, so that the cut does not close on it.");
   step->shows = BF_SHOWS_CUT;
+}
+
+/* What is left of openings when drill and tool have done theirs. */
+static void
+add_filed (BfWork *work)
+{
+  guint n = bf_count_filed_openings (work->fold);
+  BfWorkStep *step;
+
+  if (n == 0)
+    return;
+  step = bf_work_add (
+      work, BF_STAGE_CUT,
+      g_strdup (
+          _ ("Small and round openings: drill holes in a row inside the line, break the piece "
+             "out, and file to the line. A hole saw makes a large round one.")));
+  bf_work_add_number (step, _ ("openings"), g_strdup_printf ("%u", n));
+  bf_work_add_length (work, step, _ ("tool needs"), bf_least_inside_cut_mm (work->fold->part));
+  step->caution = _ ("Clamp the metal, wood under it: it spins when the drill breaks through. No "
+                     "gloves.");
+  step->shows = BF_SHOWS_BLANK;
 }
 
 static void
@@ -91,6 +140,12 @@ add_snips (BfWork *work)
   bf_work_add_length (work, step, _ ("together"), total_mm (work->cuts));
   step->caution = _ ("Fresh edges and curled waste cut: wear gloves.");
   step->shows = BF_SHOWS_CUT;
+  if (!has_inside (work->cuts))
+    return;
+  step = bf_work_add (work, BF_STAGE_CUT,
+                      g_strdup (_ ("Start in an opening from a hole in its waste, wide enough for "
+                                   "the nose of the snips.")));
+  step->shows = BF_SHOWS_BLANK;
 }
 
 /* ---- one by one --------------------------------------------------------------------------- */
@@ -178,6 +233,8 @@ bf_work_add_cut (BfWork *work, double guide_offset_mm)
     }
   for (guint i = 0; i < work->cuts->len && bf_work_is_by_hand (work); i++)
     add_one (work, i, guide_offset_mm);
+  if (bf_work_is_by_hand (work))
+    add_filed (work);
   for (guint i = 0; i < work->fold->bends->len && bf_work_is_by_hand (work); i++)
     add_slots (work, bf_fold_bend (work->fold, i));
   for (guint i = 0; i < work->fold->bends->len; i++)

@@ -92,7 +92,7 @@ test_order (void)
 
   window->at_mm = bf_vec2 (100.0, 60.0);
   window->length_mm = 100.0;
-  window->width_mm = 30.0;
+  window->width_mm = 40.0;
   window->angle_deg = 0.0;
   g_ptr_array_add (part->openings, window);
   cuts = cuts_of (part, FALSE);
@@ -132,11 +132,62 @@ test_guide (void)
   g_assert_cmpfloat_with_epsilon (ends[1].x, 50.0, 1e-12);
 }
 
+/* 2 √((t + 1)(D − t − 1)) for D = 125, t = 1.5: 2 √(2.5 · 122.5) = 35.0. Reckoned by hand. */
+static const struct
+{
+  const char *what;
+  BfOpeningShape shape;
+  double diameter_mm, length_mm, width_mm;
+  BfCuttingWay by;
+  guint cuts, filed;
+} inside[] = {
+  { "all sides long", BF_OPENING_RECTANGLE, 0, 100, 35.1, BF_CUTTING_DISC, 4, 0 },
+  { "two sides too short", BF_OPENING_RECTANGLE, 0, 100, 34.9, BF_CUTTING_DISC, 2, 1 },
+  { "all sides too short", BF_OPENING_RECTANGLE, 0, 30, 20, BF_CUTTING_DISC, 0, 1 },
+  { "snips have room", BF_OPENING_RECTANGLE, 0, 30, 25, BF_CUTTING_SNIPS, 4, 0 },
+  { "snips have none", BF_OPENING_RECTANGLE, 0, 24.9, 24.9, BF_CUTTING_SNIPS, 0, 1 },
+  { "a machine cuts all", BF_OPENING_RECTANGLE, 0, 30, 20, BF_CUTTING_TABLE, 4, 0 },
+  { "short slot, drilled ends", BF_OPENING_SLOT, 0, 18, 6, BF_CUTTING_DISC, 0, 1 },
+  { "long slot, drilled ends", BF_OPENING_SLOT, 0, 42, 6, BF_CUTTING_DISC, 2, 0 },
+  { "long slot, wider than a drill", BF_OPENING_SLOT, 0, 60, 20, BF_CUTTING_DISC, 2, 1 },
+  { "hole for a drill", BF_OPENING_ROUND, 13, 0, 0, BF_CUTTING_DISC, 0, 0 },
+  { "hole for no drill", BF_OPENING_ROUND, 14, 0, 0, BF_CUTTING_DISC, 0, 1 },
+};
+
+static void
+test_inside (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (inside); i++)
+    {
+      g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+      BfOpening *opening = bf_opening_new ("base", inside[i].shape);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (GArray) cuts = NULL;
+      guint n = 0;
+
+      opening->at_mm = bf_vec2 (100.0, 60.0);
+      opening->diameter_mm = inside[i].diameter_mm;
+      opening->length_mm = inside[i].length_mm;
+      opening->width_mm = inside[i].width_mm;
+      g_ptr_array_add (part->openings, opening);
+      part->cutting.by = inside[i].by;
+      fold = bf_fold (part);
+      cuts = bf_cuts (fold, TRUE);
+      for (guint k = 0; k < cuts->len; k++)
+        n += bf_cut (cuts, k)->inside ? 1 : 0;
+      g_test_message ("%s", inside[i].what);
+      g_assert_cmpuint (n, ==, inside[i].cuts);
+      if (inside[i].by != BF_CUTTING_TABLE)
+        g_assert_cmpuint (bf_count_filed_openings (fold), ==, inside[i].filed);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/cuts/rectangle", test_rectangle);
+  g_test_add_func ("/cuts/inside", test_inside);
   g_test_add_func ("/cuts/waste", test_waste);
   g_test_add_func ("/cuts/all-of-it", test_all_of_it);
   g_test_add_func ("/cuts/order", test_order);
