@@ -89,6 +89,10 @@ bf_pack_check (const BfFold *fold, BfPackCheck *check)
                           .bridge_needed_mm = MAX (BRIDGE_THICKNESSES * t, LEAST_BRIDGE_MM) };
   for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
     check->hole_mm = MIN (check->hole_mm, hole_width_mm (bf_blank_ring (&fold->blank, i)));
+  /* The hull that a width is measured across hides how narrow a keyhole's neck is. */
+  for (guint i = 0; i < fold->openings->len; i++)
+    if (bf_fold_opening (fold, i)->asked->shape == BF_OPENING_KEYHOLE)
+      check->hole_mm = MIN (check->hole_mm, bf_fold_opening (fold, i)->asked->width_mm);
 }
 
 /* ---- the name ----------------------------------------------------------------------------- */

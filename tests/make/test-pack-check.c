@@ -77,6 +77,59 @@ test_holes (void)
   g_assert_cmpfloat_with_epsilon (check.hole_mm, 5.0, 1e-6);
 }
 
+/* A keyhole is as narrow as the narrow part that a screw's neck runs in, not as its round. */
+static void
+test_keyhole (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (100.0, 60.0);
+  BfOpening *keyhole = add_opening (part, BF_OPENING_KEYHOLE, 50.0, 30.0);
+  BfPackCheck check;
+
+  keyhole->diameter_mm = 9.0;
+  keyhole->length_mm = 15.0;
+  keyhole->width_mm = 1.2;
+  check_of (part, &check);
+  g_assert_cmpfloat_with_epsilon (check.hole_mm, 1.2, 1e-6);
+}
+
+/* Slots that are cut to bend along are cuts like others: they stand a bridge apart. */
+static void
+test_bend_slots (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+  BfFlange *front = add_flange (part, "front", 0, 60.0, 90.0);
+  BfPackCheck check;
+
+  part->cutting.by = BF_CUTTING_SERVICE;
+  front->bend.way = BF_BEND_WAY_SLOTS;
+  front->bend.slot_mm = 40.0;
+  front->bend.bridge_mm = 5.0;
+  check_of (part, &check);
+  g_assert_cmpfloat_with_epsilon (check.bridge_mm, 5.0, 1e-6);
+}
+
+/* What the least numbers ask for goes with the thickness: the thickness itself, and twice that, but
+ * never under 3 mm. */
+static void
+test_needed (void)
+{
+  static const struct
+  {
+    double thickness_mm, hole_mm, bridge_mm;
+  } rows[] = { { 0.5, 0.5, 3.0 }, { 1.5, 1.5, 3.0 }, { 1.6, 1.6, 3.2 }, { 3.0, 3.0, 6.0 } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_rectangle (100.0, 60.0);
+      BfPackCheck check;
+
+      part->metal.thickness_mm = rows[i].thickness_mm;
+      check_of (part, &check);
+      g_assert_cmpfloat_with_epsilon (check.hole_needed_mm, rows[i].hole_mm, 1e-9);
+      g_assert_cmpfloat_with_epsilon (check.bridge_needed_mm, rows[i].bridge_mm, 1e-9);
+    }
+}
+
 /* Between two holes, and between a hole and the edge. */
 static void
 test_bridges (void)
@@ -111,6 +164,10 @@ test_names (void)
     { " . ", "zinc", 0.7, BF_UNITS_MM, 1, "Part, 1 off, zinc 0.7 mm" },
     { NULL, "zinc", 0.7, BF_UNITS_MM, 1, "Part, 1 off, zinc 0.7 mm" },
     { "two\nlines", "zinc", 0.7, BF_UNITS_MM, 1, "two lines, 1 off, zinc 0.7 mm" },
+    { "ends. ", "zinc", 0.7, BF_UNITS_MM, 12, "ends, 12 off, zinc 0.7 mm" },
+    { "..hidden", "zinc", 0.7, BF_UNITS_MM, 1, "hidden, 1 off, zinc 0.7 mm" },
+    { "C:\\*?\"<>|", "zinc", 0.7, BF_UNITS_MM, 1, "C--------, 1 off, zinc 0.7 mm" },
+    { "Tray", NULL, 3.0, BF_UNITS_MM, 1, "Tray, 1 off, metal 3 mm" },
     { "Größe", "own/metal", 0.7, BF_UNITS_MM, 1, "Größe, 1 off, own metal 0.7 mm" },
   };
 
@@ -130,13 +187,36 @@ test_names (void)
     }
 }
 
+/* A long name is cut where a letter ends, and leaves room for the rest: file systems take 255
+ * bytes. */
+static void
+test_long_name (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (100.0, 60.0);
+  g_autoptr (GString) long_name = g_string_new (NULL);
+  g_autofree char *name = NULL;
+
+  for (guint i = 0; i < 300; i++)
+    g_string_append (long_name, i % 2 == 0 ? "ü" : "長");
+  g_free (part->name);
+  part->name = g_strdup (long_name->str);
+  name = bf_pack_name (part, 1000000);
+  g_assert_true (g_utf8_validate (name, -1, NULL));
+  g_assert_cmpuint (strlen (name), <, 200);
+  g_assert_nonnull (strstr (name, ", 1000000 off, mild steel 1.5 mm"));
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/pack-check/nothing", test_nothing);
   g_test_add_func ("/pack-check/holes", test_holes);
+  g_test_add_func ("/pack-check/keyhole", test_keyhole);
+  g_test_add_func ("/pack-check/bend-slots", test_bend_slots);
+  g_test_add_func ("/pack-check/needed", test_needed);
   g_test_add_func ("/pack-check/bridges", test_bridges);
   g_test_add_func ("/pack-check/names", test_names);
+  g_test_add_func ("/pack-check/long-name", test_long_name);
   return g_test_run ();
 }
