@@ -31,6 +31,15 @@ fume_caution (const BfPart *part)
             "chlorinated cleaner.");
 }
 
+/* Zinc and brass boil off under an arc (common practice). */
+static gboolean
+can_be_welded (const BfPart *part)
+{
+  const char *metal = part->metal.material != NULL ? part->metal.material : "";
+
+  return strcmp (metal, "zinc") != 0 && !g_str_has_prefix (metal, "brass");
+}
+
 /* ---- welding ------------------------------------------------------------------------------ */
 
 static void
@@ -86,7 +95,7 @@ add_seam (BfWork *work, guint i)
   bf_work_add_length (work, step, _ ("long"), seam->length_mm);
   if (!isnan (seam->gap_mm))
     bf_work_add_length (work, step, _ ("gap"), seam->gap_mm);
-  if (work->fold->part->joining == BF_JOINING_WELDED)
+  if (work->fold->part->joining == BF_JOINING_WELDED && can_be_welded (work->fold->part))
     bf_work_add_number (step, _ ("tacks"),
                         g_strdup_printf ("%u", bf_join_n_tacks (seam->length_mm)));
   step->shows = BF_SHOWS_SEAM;
@@ -106,15 +115,6 @@ add_welds (BfWork *work)
   for (guint i = 0; i < work->seams->len; i++)
     add_seam (work, i);
   add_runs (work);
-}
-
-/* Zinc and brass boil off under an arc (common practice). */
-static gboolean
-can_be_welded (const BfPart *part)
-{
-  const char *metal = part->metal.material != NULL ? part->metal.material : "";
-
-  return strcmp (metal, "zinc") != 0 && !g_str_has_prefix (metal, "brass");
 }
 
 static void

@@ -1,0 +1,172 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "make/bend-notes.h"
+
+#include <string.h>
+
+#include "core/units.h"
+#include "look-up.h"
+#include "make-part.h"
+#include "read-work.h"
+
+static BfFold *
+fold_slotted_tray (void)
+{
+  g_autoptr (BfPart) part = make_tray (300.0, 180.0, 60.0, 90.0);
+
+  part->bend.way = BF_BEND_WAY_SLOTS;
+  part->bend.inside_radius_mm = NAN;
+  part->cutting.by = BF_CUTTING_DISC;
+  part->cutting.disc_diameter_mm = 125.0;
+  return bf_fold (part);
+}
+
+/* ---- rows --------------------------------------------------------------------------------- */
+
+/* What is bent over a bar, in a brake, or hemmed loses nothing: not a word. */
+static void
+test_nothing_lost (void)
+{
+  static const BfBendWay ways[] = { BF_BEND_WAY_BAR, BF_BEND_WAY_BRAKE };
+
+  for (guint i = 0; i < G_N_ELEMENTS (ways); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (GPtrArray) notes = NULL;
+
+      part->bend.way = ways[i];
+      fold = bf_fold (part);
+      notes = bf_bend_notes (fold, BF_UNITS_MM);
+      g_assert_cmpuint (notes->len, ==, 0);
+    }
+}
+
+/* Each slotted bend is named in one row, and its row tells of its slots: how many, and how long on
+ * either face. */
+static void
+test_slots (void)
+{
+  g_autoptr (BfFold) fold = fold_slotted_tray ();
+  g_autoptr (GPtrArray) notes = bf_bend_notes (fold, BF_UNITS_MM);
+  guint told = 0;
+
+  g_assert_cmpuint (notes->len, >, 0);
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, i);
+      const BfBendSlot *slot = bf_bend_slot (bend, 0);
+
+      for (guint k = 0; k < notes->len; k++)
+        {
+          const char *note = g_ptr_array_index (notes, k);
+          const char *rest = strchr (note, ':');
+          g_autofree char *names = g_strndup (note, (gsize)(rest - note));
+
+          if (strstr (names, bend->flange) == NULL)
+            continue;
+          told++;
+          g_assert_cmpfloat_with_epsilon (nth_number (rest, 0), bend->slots->len, 1e-9);
+          g_assert_cmpfloat_with_epsilon (nth_number (rest, 1), slot->near_mm, 0.051);
+          g_assert_cmpfloat_with_epsilon (nth_number (rest, 2), slot->far_mm, 0.051);
+          g_assert_nonnull (strstr (rest, "metal left."));
+        }
+    }
+  g_assert_cmpuint (told, ==, fold->bends->len);
+}
+
+/* Walls of one length are slotted alike and share a row; the other two have theirs. */
+static void
+test_shared (void)
+{
+  g_autoptr (BfFold) fold = fold_slotted_tray ();
+  g_autoptr (GPtrArray) notes = bf_bend_notes (fold, BF_UNITS_MM);
+
+  g_assert_cmpuint (notes->len, ==, 2);
+  g_assert_true (g_str_has_prefix (g_ptr_array_index (notes, 0), "f0, f2: "));
+  g_assert_true (g_str_has_prefix (g_ptr_array_index (notes, 1), "f1, f3: "));
+}
+
+/* A machine's slots have two like faces: one length is said. */
+static void
+test_machine (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+  BfFlange *front = add_flange (part, "front", 0, 60.0, 90.0);
+  g_autoptr (BfFold) fold = NULL;
+  g_autoptr (GPtrArray) notes = NULL;
+  const char *note;
+
+  part->cutting.by = BF_CUTTING_SERVICE;
+  front->bend.way = BF_BEND_WAY_SLOTS;
+  front->bend.slot_mm = 40.0;
+  front->bend.bridge_mm = 10.0;
+  fold = bf_fold (part);
+  notes = bf_bend_notes (fold, BF_UNITS_MM);
+  g_assert_cmpuint (notes->len, ==, 1);
+  note = g_ptr_array_index (notes, 0);
+  g_assert_nonnull (strstr (note, "slots, 40 mm long; "));
+  g_assert_null (strstr (note, "face"));
+}
+
+/* ---- scores ------------------------------------------------------------------------------- */
+
+/* A groove opens toward the side that it is bent to. Its walls close on each other: 2 (t − left)
+ * tan(θ/2) and the skin's own allowance, θ K left. A square bend that leaves 0.6 of 1.5 mm at K
+ * 0.42 takes 1.8 + 0.396; reckoned by hand. */
+static void
+test_score (void)
+{
+  static const struct
+  {
+    BfTurn turn;
+    double angle_deg, left_mm;
+    BfUnits units;
+    const char *words;
+  } rows[] = {
+    { BF_TURN_UP, 90.0, 0.6, BF_UNITS_MM, "score this face 2.2 mm wide, leave 0.6 mm" },
+    { BF_TURN_DOWN, 90.0, 0.6, BF_UNITS_MM, "score the other face 2.2 mm wide, leave 0.6 mm" },
+    { BF_TURN_UP, 60.0, 0.5, BF_UNITS_MM, "score this face 1.4 mm wide, leave 0.5 mm" },
+    { BF_TURN_UP, 90.0, 0.635, BF_UNITS_IN, "score this face 0.085 in wide, leave 0.025 in" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+      BfFlange *front = add_flange (part, "front", 0, 60.0, rows[i].angle_deg);
+      g_autoptr (BfFold) fold = NULL;
+      g_autofree char *words = NULL;
+
+      front->turn = rows[i].turn;
+      front->bend.way = BF_BEND_WAY_SCORE;
+      front->bend.inside_radius_mm = NAN;
+      front->bend.score_left_mm = rows[i].left_mm;
+      fold = bf_fold (part);
+      words = bf_score_words (bf_fold_bend (fold, 0), rows[i].units);
+      g_assert_cmpstr (words, ==, rows[i].words);
+    }
+}
+
+static void
+test_no_score (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+  g_autoptr (BfFold) fold = NULL;
+
+  add_flange (part, "front", 0, 60.0, 90.0);
+  fold = bf_fold (part);
+  g_assert_null (bf_score_words (bf_fold_bend (fold, 0), BF_UNITS_MM));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/make/bend-notes/nothing-lost", test_nothing_lost);
+  g_test_add_func ("/make/bend-notes/slots", test_slots);
+  g_test_add_func ("/make/bend-notes/shared", test_shared);
+  g_test_add_func ("/make/bend-notes/machine", test_machine);
+  g_test_add_func ("/make/bend-notes/score", test_score);
+  g_test_add_func ("/make/bend-notes/no-score", test_no_score);
+  return g_test_run ();
+}
