@@ -1,5 +1,6 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "make-any.h"
 #include "make-part.h"
 #include "make/cuts.h"
 
@@ -78,6 +79,92 @@ test_all_of_it (void)
         cut += bf_cut (cuts, i)->length_mm;
       g_assert_cmpfloat (cut, <=, straight + 1e-6);
       g_assert_cmpfloat (cut, >=, straight - crumbs - 1e-6);
+    }
+}
+
+/* How many cuts run along that edge of the blank. */
+static guint
+count_along (const GArray *cuts, BfVec2 a, BfVec2 b)
+{
+  BfVec2 middle = bf_vec2_scale (bf_vec2_add (a, b), 0.5);
+  guint n = 0;
+
+  for (guint i = 0; i < cuts->len; i++)
+    {
+      const BfCut *cut = bf_cut (cuts, i);
+      double rest = bf_vec2_distance (cut->from, middle) + bf_vec2_distance (middle, cut->to) -
+                    cut->length_mm;
+
+      n += rest < 1e-6 ? 1 : 0;
+    }
+  return n;
+}
+
+/* Each straight edge of the blank, its slots left out, lies in exactly one cut or is too short for
+ * one; and what is cut, what is too short, what is arcs and what is slots makes up the length that
+ * the report calls cut. */
+static void
+test_once_and_to_the_full (void)
+{
+  for (guint seed = 0; seed < 60; seed++)
+    {
+      g_autoptr (BfPart) part = make_any (seed);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (GArray) cuts = NULL;
+      double sum = 0.0;
+
+      part->bend.way = seed % 2 == 0 ? BF_BEND_WAY_SLOTS : BF_BEND_WAY_BAR;
+      part->cutting.by = BF_CUTTING_TABLE; /* no edge is too short for it */
+      fold = bf_fold (part);
+      cuts = bf_cuts (fold, TRUE);
+      g_test_message ("seed %u", seed);
+      for (guint i = 0; i < cuts->len; i++)
+        sum += bf_cut (cuts, i)->length_mm;
+      for (guint i = 0; i < fold->blank.rings->len; i++)
+        {
+          const BfRing *ring = bf_blank_ring (&fold->blank, i);
+          gboolean slot = bf_fold_ring_is_slot (fold, i);
+
+          for (guint k = 0; k < bf_ring_size (ring); k++)
+            {
+              BfVec2 a = bf_ring_vertex (ring, k)->p, b = bf_ring_vertex (ring, k + 1)->p;
+              BfArc arc;
+              gboolean is_arc = bf_ring_arc (ring, k, &arc);
+              guint n = is_arc || slot ? 0 : count_along (cuts, a, b);
+
+              g_assert_cmpuint (n, <=, 1);
+              g_assert_true (n == 1 || is_arc || slot || bf_vec2_distance (a, b) < 3.0);
+              if (n == 0)
+                sum += is_arc ? arc.radius * fabs (arc.sweep) : bf_vec2_distance (a, b);
+            }
+        }
+      g_assert_cmpfloat_with_epsilon (sum, fold->blank.cut_length_mm, 1e-5);
+    }
+}
+
+/* Cut by hand out of metal that has a square corner: what lies on its two edges is there already,
+ * and nothing else is left out. */
+static void
+test_datum_left_out (void)
+{
+  for (guint seed = 0; seed < 60; seed++)
+    {
+      g_autoptr (BfPart) part = make_any (seed);
+      g_autoptr (BfFold) fold = bf_fold (part);
+      g_autoptr (GArray) all = bf_cuts (fold, TRUE), hand = bf_cuts (fold, FALSE);
+      BfVec2 corner = fold->blank.box.min;
+      guint on_edge = 0;
+
+      for (guint i = 0; i < all->len; i++)
+        {
+          const BfCut *cut = bf_cut (all, i);
+
+          on_edge += MAX (cut->from.x, cut->to.x) < corner.x + 1e-6 ||
+                             MAX (cut->from.y, cut->to.y) < corner.y + 1e-6
+                         ? 1
+                         : 0;
+        }
+      g_assert_cmpuint (hand->len + on_edge, ==, all->len);
     }
 }
 
@@ -190,6 +277,8 @@ main (int argc, char **argv)
   g_test_add_func ("/cuts/inside", test_inside);
   g_test_add_func ("/cuts/waste", test_waste);
   g_test_add_func ("/cuts/all-of-it", test_all_of_it);
+  g_test_add_func ("/cuts/once-and-to-the-full", test_once_and_to_the_full);
+  g_test_add_func ("/cuts/datum-left-out", test_datum_left_out);
   g_test_add_func ("/cuts/order", test_order);
   g_test_add_func ("/cuts/lag", test_lag);
   g_test_add_func ("/cuts/guide", test_guide);

@@ -3,6 +3,7 @@
 
 #include "make/drill-list.h"
 
+#include "make-any.h"
 #include "make-part.h"
 
 static void
@@ -135,6 +136,100 @@ test_centres (void)
     g_assert_true (nth (centres, i)->by_drill == (nth (centres, i)->diameter_mm < 13.0));
 }
 
+/* ---- of all kinds of parts ---------------------------------------------------------------- */
+
+/* How many holes of the list stand there with that diameter. */
+static guint
+count_at (const GArray *list, BfVec2 at, double diameter_mm)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < list->len; i++)
+    n += bf_vec2_distance (nth (list, i)->at, at) < 1e-6 &&
+                 fabs (nth (list, i)->diameter_mm - diameter_mm) < 1e-6
+             ? 1
+             : 0;
+  return n;
+}
+
+/* Holes in the base of a random part, well apart, some too large for a chuck. */
+static void
+add_random_holes (BfPart *part, guint seed)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed (seed + 1000);
+  double across = 0.0;
+  guint n = 1 + seed % 3;
+
+  for (guint i = 0; i < bf_part_n_points (part); i++)
+    across = MAX (across, bf_part_point (part, i).x);
+  for (guint i = 0; i < n; i++)
+    add_hole (part, across * (0.3 + 0.15 * i), 40.0, g_rand_double_range (rand, 2.0, 18.0));
+}
+
+/* Every relief that is drilled is in the list once, and so is every round opening that is left in
+ * the blank whole and that a chuck holds a drill for; nothing else is. */
+static void
+test_all_and_once (void)
+{
+  guint reliefs = 0, openings = 0;
+
+  for (guint seed = 0; seed < 80; seed++)
+    {
+      g_autoptr (BfPart) part = make_any (seed);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (GArray) list = NULL;
+      guint wanted = 0;
+
+      part->cutting.by = seed % 2 == 0 ? BF_CUTTING_DISC : BF_CUTTING_SNIPS;
+      add_random_holes (part, seed);
+      fold = bf_fold (part);
+      if (bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX) > 0)
+        continue;
+      list = bf_drill_list (fold);
+      for (guint i = 0; i < fold->reliefs->len; i++)
+        if (bf_fold_relief (fold, i)->drill != NULL)
+          {
+            const BfRelief *relief = bf_fold_relief (fold, i);
+
+            g_assert_cmpuint (count_at (list, relief->at, relief->diameter_mm), ==, 1);
+            reliefs++;
+            wanted++;
+          }
+      for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
+        {
+          BfVec2 at;
+          double radius;
+
+          if (!bf_ring_is_circle (bf_blank_ring (&fold->blank, i), &at, &radius))
+            continue;
+          g_assert_cmpuint (count_at (list, at, 2.0 * radius), ==, radius <= 6.5 ? 1 : 0);
+          openings += radius <= 6.5 ? 1 : 0;
+        }
+      g_assert_cmpuint (list->len, >=, wanted);
+    }
+  g_assert_cmpuint (reliefs, >, 100);
+  g_assert_cmpuint (openings, >, 20);
+}
+
+/* Drills are changed as seldom as can be: sizes only grow. */
+static void
+test_sizes_grow (void)
+{
+  for (guint seed = 0; seed < 60; seed++)
+    {
+      g_autoptr (BfPart) part = make_any (seed);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (GArray) list = NULL;
+
+      part->cutting.by = BF_CUTTING_DISC;
+      add_random_holes (part, seed);
+      fold = bf_fold (part);
+      list = bf_drill_list (fold);
+      for (guint i = 1; i < list->len; i++)
+        g_assert_cmpfloat (nth (list, i)->diameter_mm, >=, nth (list, i - 1)->diameter_mm - 1e-6);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -144,5 +239,7 @@ main (int argc, char **argv)
   g_test_add_func ("/make/drill-list/largest", test_largest);
   g_test_add_func ("/make/drill-list/ends", test_ends);
   g_test_add_func ("/make/drill-list/centres", test_centres);
+  g_test_add_func ("/make/drill-list/all-and-once", test_all_and_once);
+  g_test_add_func ("/make/drill-list/sizes-grow", test_sizes_grow);
   return g_test_run ();
 }
