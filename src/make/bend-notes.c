@@ -35,9 +35,9 @@ slot_words (const BfBendResult *bend, BfUnits units)
     /* Translators: how many slots, and a length with its unit */
     return g_strdup_printf (ngettext ("%u slot, %s long", "%u slots, %s long", n), n, near);
   /* Translators: how many slots, and two lengths with their units */
-  return g_strdup_printf (ngettext ("%u slot, %s on the face you cut from, %s on the other",
-                                    "%u slots, %s on the face you cut from, %s on the other", n),
-                          n, near, far);
+  return g_strdup_printf (
+      ngettext ("%u slot, %s where you cut, %s behind", "%u slots, %s where you cut, %s behind", n),
+      n, near, far);
 }
 
 /* What is done to the bend, and what that leaves; NULL where nothing is. */
@@ -58,7 +58,7 @@ lost_words (const BfFold *fold, const BfBendResult *bend, BfUnits units)
 typedef struct
 {
   char *words;
-  GString *names;
+  GPtrArray *names; /* const char * */
 } Row;
 
 static void
@@ -67,7 +67,7 @@ clear_row (gpointer data)
   Row *row = data;
 
   g_free (row->words);
-  g_string_free (row->names, TRUE);
+  g_ptr_array_unref (row->names);
 }
 
 /* words: (transfer full). */
@@ -82,12 +82,33 @@ add (GArray *rows, char *words, const char *name)
 
       if (strcmp (known->words, words) != 0)
         continue;
-      g_string_append_printf (known->names, ", %s", name);
+      g_ptr_array_add (known->names, (gpointer)name);
       g_free (words);
       return;
     }
-  row.names = g_string_new (name);
+  row.names = g_ptr_array_new ();
+  g_ptr_array_add (row.names, (gpointer)name);
   g_array_append_val (rows, row);
+}
+
+/* The row as it is said. A row has one line of paper: two names, and how many there are beyond.
+ * Returns: (transfer full). */
+static char *
+row_words (const Row *row)
+{
+  const char *first = g_ptr_array_index (row->names, 0);
+  guint n_more = row->names->len - 1;
+
+  if (n_more == 0)
+    /* Translators: a flange, and what is done along its bend */
+    return g_strdup_printf (_ ("%s: %s"), first, row->words);
+  if (n_more == 1)
+    /* Translators: two flanges, and what is done along the bend of each */
+    return g_strdup_printf (_ ("%s, %s: %s"), first,
+                            (const char *)g_ptr_array_index (row->names, 1), row->words);
+  /* Translators: a flange, how many others, and what is done along the bend of each */
+  return g_strdup_printf (ngettext ("%s and %u more: %s", "%s and %u more: %s", n_more), first,
+                          n_more, row->words);
 }
 
 GPtrArray *
@@ -105,11 +126,6 @@ bf_bend_notes (const BfFold *fold, BfUnits units)
         add (rows, words, bf_fold_bend (fold, i)->flange);
     }
   for (guint i = 0; i < rows->len; i++)
-    {
-      const Row *row = &g_array_index (rows, Row, i);
-
-      /* Translators: names of flanges, and what is done along their bends */
-      g_ptr_array_add (notes, g_strdup_printf (_ ("%s: %s"), row->names->str, row->words));
-    }
+    g_ptr_array_add (notes, row_words (&g_array_index (rows, Row, i)));
   return notes;
 }

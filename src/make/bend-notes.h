@@ -5,9 +5,10 @@
 #include "fold/fold.h"
 
 /* What is said on paper about bends that are slotted or scored: how many slots, how long on either
- * face, how wide a groove on which face, and what metal is left. Bends that are alike share a row:
- * "front, back: 3 slots, 45 mm on the face you cut from, 38.2 mm on the other; a quarter of the
- * metal left." Returns: (transfer full) (element-type utf8): frees its rows. */
+ * face, how wide a groove on which face, and what metal is left. Bends that are alike share a row,
+ * short enough for one line of a page: "front and 3 more: 3 slots, 45 mm where you cut, 38.2 mm
+ * behind; a quarter of the metal left." Returns: (transfer full) (element-type utf8): frees its
+ * rows. */
 GPtrArray *bf_bend_notes (const BfFold *fold, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
 /* What is said of a score on the blank itself: "score this face 2.3 mm wide, leave 0.6 mm".

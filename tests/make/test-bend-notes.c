@@ -87,6 +87,28 @@ test_shared (void)
   g_assert_true (g_str_has_prefix (g_ptr_array_index (notes, 1), "f1, f3: "));
 }
 
+/* However many are alike, their row fits on a line: it names two at most. */
+static void
+test_many (void)
+{
+  g_autoptr (BfPart) part = make_rectangle (300.0, 300.0);
+  g_autoptr (BfFold) fold = NULL;
+  g_autoptr (GPtrArray) notes = NULL;
+
+  for (guint edge = 0; edge < 4; edge++)
+    {
+      g_autofree char *id = g_strdup_printf ("wall-%u", edge);
+
+      add_flange (part, id, edge, 40.0, 90.0);
+    }
+  part->bend.way = BF_BEND_WAY_SLOTS;
+  part->bend.inside_radius_mm = NAN;
+  fold = bf_fold (part);
+  notes = bf_bend_notes (fold, BF_UNITS_MM);
+  g_assert_cmpuint (notes->len, ==, 1);
+  g_assert_true (g_str_has_prefix (g_ptr_array_index (notes, 0), "wall-0 and 3 more: "));
+}
+
 /* A machine's slots have two like faces: one length is said. */
 static void
 test_machine (void)
@@ -106,7 +128,7 @@ test_machine (void)
   g_assert_cmpuint (notes->len, ==, 1);
   note = g_ptr_array_index (notes, 0);
   g_assert_nonnull (strstr (note, "slots, 40 mm long; "));
-  g_assert_null (strstr (note, "face"));
+  g_assert_null (strstr (note, "behind"));
 }
 
 /* ---- scores ------------------------------------------------------------------------------- */
@@ -165,6 +187,7 @@ main (int argc, char **argv)
   g_test_add_func ("/make/bend-notes/nothing-lost", test_nothing_lost);
   g_test_add_func ("/make/bend-notes/slots", test_slots);
   g_test_add_func ("/make/bend-notes/shared", test_shared);
+  g_test_add_func ("/make/bend-notes/many", test_many);
   g_test_add_func ("/make/bend-notes/machine", test_machine);
   g_test_add_func ("/make/bend-notes/score", test_score);
   g_test_add_func ("/make/bend-notes/no-score", test_no_score);
