@@ -65,6 +65,28 @@ add_arc (BfMarking *marking, const BfArc *arc)
   g_array_append_val (marking->arcs, mark);
 }
 
+/* TRUE where a drilled arc runs on into the straight edge without a corner, at its vertex `at`. */
+static gboolean
+is_drilled_into (const BfRing *ring, guint arc_edge, guint at, BfVec2 along, const GArray *drilled)
+{
+  BfArc arc;
+
+  return bf_ring_arc (ring, arc_edge, &arc) && drill_makes (drilled, &arc) &&
+         fabs (bf_vec2_dot (along, bf_vec2_sub (bf_ring_vertex (ring, at)->p, arc.centre))) <
+             ONE_MARK_MM;
+}
+
+/* The side of a slot whose ends are drilled: the two holes show it. */
+static gboolean
+holes_show (const BfRing *ring, guint edge, const GArray *drilled)
+{
+  BfVec2 along = bf_vec2_unit (
+      bf_vec2_sub (bf_ring_vertex (ring, edge + 1)->p, bf_ring_vertex (ring, edge)->p));
+
+  return is_drilled_into (ring, edge + bf_ring_size (ring) - 1, edge, along, drilled) &&
+         is_drilled_into (ring, edge + 1, edge + 1, along, drilled);
+}
+
 static void
 add_ring (BfMarking *marking, const BfRing *ring, const GArray *drilled, GArray *lines)
 {
@@ -74,10 +96,10 @@ add_ring (BfMarking *marking, const BfRing *ring, const GArray *drilled, GArray 
                           NULL };
       BfArc arc;
 
-      if (!bf_ring_arc (ring, i, &arc))
-        g_array_append_val (lines, line);
-      else if (!drill_makes (drilled, &arc))
+      if (bf_ring_arc (ring, i, &arc) && !drill_makes (drilled, &arc))
         add_arc (marking, &arc);
+      else if (!bf_ring_arc (ring, i, &arc) && !holes_show (ring, i, drilled))
+        g_array_append_val (lines, line);
     }
 }
 

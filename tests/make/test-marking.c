@@ -76,6 +76,43 @@ test_wipes (void)
   g_assert_cmpuint (marking->holes->len, ==, 4);
 }
 
+/* A slot in a bare rectangle, which has four strikes of its own: between drilled ends its sides are
+ * not marked, between others they are, and so are the sides of a keyhole, which meet its round at a
+ * corner. */
+static void
+test_slot (void)
+{
+  static const struct
+  {
+    BfOpeningShape shape;
+    double diameter_mm, length_mm, width_mm;
+    guint strikes, arcs, holes;
+  } rows[] = {
+    { BF_OPENING_SLOT, 0, 18, 6, 4, 0, 2 },
+    { BF_OPENING_SLOT, 0, 60, 20, 6, 2, 0 },
+    { BF_OPENING_KEYHOLE, 10, 12, 5, 6, 0, 2 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+      BfOpening *opening = bf_opening_new ("base", rows[i].shape);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (BfMarking) marking = NULL;
+
+      opening->at_mm = bf_vec2 (100.0, 60.0);
+      opening->diameter_mm = rows[i].diameter_mm;
+      opening->length_mm = rows[i].length_mm;
+      opening->width_mm = rows[i].width_mm;
+      g_ptr_array_add (part->openings, opening);
+      fold = bf_fold (part);
+      marking = bf_marking_new (fold, 0.5);
+      g_assert_cmpuint (marking->strikes->len, ==, rows[i].strikes);
+      g_assert_cmpuint (marking->arcs->len, ==, rows[i].arcs);
+      g_assert_cmpuint (marking->holes->len, ==, rows[i].holes);
+    }
+}
+
 /* ---- drawn again from the steps alone ----------------------------------------------------- */
 
 static gboolean
@@ -238,6 +275,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/make/marking/angle-by-hand", test_angle_by_hand);
   g_test_add_func ("/make/marking/wipes", test_wipes);
+  g_test_add_func ("/make/marking/slot", test_slot);
   g_test_add_func ("/make/marking/drawn-again", test_drawn_again);
   g_test_add_func ("/make/marking/inches", test_inches);
   g_test_add_func ("/make/marking/slots", test_slots);
