@@ -3,10 +3,7 @@
 #include "fold/arc-finder.h"
 
 #include "core/tolerance.h"
-
-/* Chords stray no further than this from their arc; what lies closer than this to an arc without
- * touching it may be joined to it. */
-#define SAGITTA_MM 0.01
+#include "fold/chord-ends.h"
 
 /* A straight piece shorter than this gives no direction to extend it to an arc by. */
 #define SHORTEST_LINE_MM 1e-5
@@ -14,15 +11,18 @@
 /* The overlay rounds the ends of a piece of a chord to its grid, so that they stray this far. */
 #define OFF_CHORD_MM (4.0 * BF_TOLERANCE_SNAP_MM)
 
-/* An arc's circle, and its chords: the first begins at the angle `from`, each turns by `step`. */
+/* An arc's circle, and where its chords end: n_ends of the finder's ends, counted from first_end.
+ */
 typedef struct
 {
   BfVec2 centre;
-  double radius, from, step;
+  double radius, from, sweep;
+  guint first_end, n_ends;
 } Circle;
 
-/* A point that went into the overlay. circle: index of the circle it is a chord's end of, or −1;
- * a point where a line meets an arc, or two arcs meet, is not taken for either. */
+/* A point that went into the overlay. circle: index of a circle it is a chord's end of, or −1;
+ * where a line meets an arc, or two arcs meet, only a point that lies on some other arc too is
+ * taken for an end of that one's chords. */
 typedef struct
 {
   gint64 key_x, key_y;
@@ -33,6 +33,8 @@ typedef struct
 struct _BfArcFinder
 {
   GArray *circles;   /* Circle */
+  GArray *ends;      /* BfChordEnd, of all circles */
+  GArray *beside;    /* BfNearRing, or NULL */
   GHashTable *known; /* Known, by snapped place */
 };
 
@@ -63,6 +65,7 @@ bf_arc_finder_new (void)
   BfArcFinder *finder = g_new0 (BfArcFinder, 1);
 
   finder->circles = g_array_new (FALSE, FALSE, sizeof (Circle));
+  finder->ends = g_array_new (FALSE, FALSE, sizeof (BfChordEnd));
   finder->known = g_hash_table_new_full (known_hash, known_equal, g_free, NULL);
   return finder;
 }
@@ -71,32 +74,59 @@ void
 bf_arc_finder_free (BfArcFinder *finder)
 {
   g_array_unref (finder->circles);
+  g_array_unref (finder->ends);
+  g_clear_pointer (&finder->beside, g_array_unref);
   g_hash_table_unref (finder->known);
   g_free (finder);
 }
 
+void
+bf_arc_finder_set_beside (BfArcFinder *finder, const GPtrArray *rings, const GPtrArray *more)
+{
+  const GPtrArray *both[] = { rings, more };
+
+  g_clear_pointer (&finder->beside, g_array_unref);
+  finder->beside = g_array_new (FALSE, FALSE, sizeof (BfNearRing));
+  g_array_set_clear_func (finder->beside, (GDestroyNotify)bf_near_ring_clear);
+  for (guint k = 0; k < G_N_ELEMENTS (both); k++)
+    for (guint i = 0; both[k] != NULL && i < both[k]->len; i++)
+      {
+        BfNearRing near;
+
+        bf_near_ring_init (&near, g_ptr_array_index (both[k], i));
+        g_array_append_val (finder->beside, near);
+      }
+}
+
+/* A point that is known already stays the circle's that it was found on. */
 static void
 remember (BfArcFinder *finder, BfVec2 p, int circle)
 {
   Known *k = g_new (Known, 1);
+  const Known *old;
 
   *k = (Known){ snap (p.x), snap (p.y), p, circle };
+  old = g_hash_table_lookup (finder->known, k);
+  if (old != NULL && circle < 0)
+    k->circle = old->circle;
   g_hash_table_replace (finder->known, k, k);
 }
 
 static void
-flatten_arc (BfArcFinder *finder, const BfArc *arc, GArray *points)
+flatten_arc (BfArcFinder *finder, const BfRing *ring, guint i, GArray *points)
 {
-  double step = 2.0 * acos (CLAMP (1.0 - SAGITTA_MM / arc->radius, 0.5, 1.0));
-  guint n = MAX (2, (guint)ceil (fabs (arc->sweep) / step));
-  Circle circle = { arc->centre, arc->radius, arc->from, arc->sweep / n };
+  Circle circle = { .first_end = finder->ends->len };
   int index = (int)finder->circles->len;
+  BfArc arc;
 
+  bf_ring_arc (ring, i, &arc);
+  bf_chord_ends_find (ring, i, finder->beside, finder->ends);
+  circle = (Circle){ arc.centre, arc.radius,       arc.from,
+                     arc.sweep,  circle.first_end, finder->ends->len - circle.first_end };
   g_array_append_val (finder->circles, circle);
-  for (guint i = 1; i < n; i++)
+  for (guint k = 1; k + 1 < circle.n_ends; k++)
     {
-      double a = arc->from + arc->sweep * i / n;
-      BfVec2 p = { arc->centre.x + arc->radius * cos (a), arc->centre.y + arc->radius * sin (a) };
+      BfVec2 p = g_array_index (finder->ends, BfChordEnd, circle.first_end + k).p;
 
       remember (finder, p, index);
       g_array_append_val (points, p);
@@ -114,7 +144,7 @@ bf_arc_finder_flatten (BfArcFinder *finder, const BfRing *ring, GArray *points)
       remember (finder, p, -1);
       g_array_append_val (points, p);
       if (bf_ring_arc (ring, i, &arc))
-        flatten_arc (finder, &arc, points);
+        flatten_arc (finder, ring, i, points);
     }
 }
 
@@ -145,58 +175,63 @@ look_up (const BfArcFinder *finder, BfVec2 p)
   return found;
 }
 
-static BfVec2
-chord_end (const Circle *circle, double i)
-{
-  double a = circle->from + circle->step * i;
-  return bf_vec2 (circle->centre.x + circle->radius * cos (a),
-                  circle->centre.y + circle->radius * sin (a));
-}
-
 static double
 off_line (BfVec2 p, BfVec2 from, BfVec2 to)
 {
   return fabs (bf_vec2_cross (bf_vec2_unit (bf_vec2_sub (to, from)), bf_vec2_sub (p, from)));
 }
 
+/* The last of the circle's ends, but for the very last, that is not beyond that turn. */
+static const BfChordEnd *
+end_before (const BfArcFinder *finder, const Circle *circle, double turned)
+{
+  const BfChordEnd *ends = &g_array_index (finder->ends, BfChordEnd, circle->first_end);
+  guint from = 0, to = circle->n_ends - 1;
+
+  while (to - from > 1)
+    {
+      guint middle = (from + to) / 2;
+
+      if (ends[middle].turned_rad <= turned)
+        from = middle;
+      else
+        to = middle;
+    }
+  return &ends[from];
+}
+
 /* TRUE where a and b lie on one chord: the one below the middle between them. A line that merely
  * runs close by an arc does not. */
 static gboolean
-is_chord_of (const Circle *circle, BfVec2 a, BfVec2 b)
+is_chord_of (const BfArcFinder *finder, const Circle *circle, BfVec2 a, BfVec2 b)
 {
   BfVec2 middle = bf_vec2_sub (bf_vec2_scale (bf_vec2_add (a, b), 0.5), circle->centre);
-  double turned, i;
-  BfVec2 from, to;
+  double turns;
+  const BfChordEnd *from;
 
-  if (fabs (bf_vec2_length (middle) - circle->radius) > 2.0 * SAGITTA_MM)
+  if (fabs (bf_vec2_length (middle) - circle->radius) > 2.0 * BF_CHORD_SAGITTA_MM)
     return FALSE;
-  turned = (atan2 (middle.y, middle.x) - circle->from) / (2.0 * G_PI);
-  turned = (turned - floor (turned)) * 2.0 * G_PI;
-  i = floor ((circle->step < 0.0 ? turned - 2.0 * G_PI : turned) / circle->step);
-  from = chord_end (circle, i);
-  to = chord_end (circle, i + 1.0);
-  return off_line (a, from, to) < OFF_CHORD_MM && off_line (b, from, to) < OFF_CHORD_MM;
+  turns = (atan2 (middle.y, middle.x) - circle->from) / (circle->sweep < 0.0 ? -2.0 : 2.0) / G_PI;
+  from = end_before (finder, circle, (turns - floor (turns)) * 2.0 * G_PI);
+  return off_line (a, from[0].p, from[1].p) < OFF_CHORD_MM &&
+         off_line (b, from[0].p, from[1].p) < OFF_CHORD_MM;
 }
 
 /* The circle whose chord leads from one point to the next, or −1. A chord's end that was known
- * names it; only a piece cut at both ends must be looked for among all. */
+ * mostly names it; else it must be looked for among all. */
 static int
 circle_between (const BfArcFinder *finder, const Point *a, const Point *b)
 {
-  if (a->circle >= 0 || b->circle >= 0)
-    {
-      int ends[] = { a->circle, b->circle };
+  int ends[] = { a->circle, b->circle };
 
-      for (int i = 0; i < 2; i++)
-        if (ends[i] >= 0 &&
-            is_chord_of (&g_array_index (finder->circles, Circle, ends[i]), a->p, b->p))
-          return ends[i];
-      return -1;
-    }
-  if (a->exact && b->exact)
+  for (int i = 0; i < 2; i++)
+    if (ends[i] >= 0 &&
+        is_chord_of (finder, &g_array_index (finder->circles, Circle, ends[i]), a->p, b->p))
+      return ends[i];
+  if (a->exact && b->exact && a->circle < 0 && b->circle < 0)
     return -1;
   for (guint i = 0; i < finder->circles->len; i++)
-    if (is_chord_of (&g_array_index (finder->circles, Circle, i), a->p, b->p))
+    if (is_chord_of (finder, &g_array_index (finder->circles, Circle, i), a->p, b->p))
       return (int)i;
   return -1;
 }

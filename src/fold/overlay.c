@@ -265,10 +265,13 @@ bf_overlay_unite (const GPtrArray *pieces)
 {
   GEOSContextHandle_t geos = open_geos ();
   g_autoptr (BfArcFinder) finder = bf_arc_finder_new ();
-  GEOSGeometry *all = united (geos, finder, pieces);
+  GEOSGeometry *all;
   guint n_outer;
-  GPtrArray *rings = rings_from_geos (geos, finder, all, &n_outer);
+  GPtrArray *rings;
 
+  bf_arc_finder_set_beside (finder, pieces, NULL);
+  all = united (geos, finder, pieces);
+  rings = rings_from_geos (geos, finder, all, &n_outer);
   GEOSGeom_destroy_r (geos, all);
   GEOS_finish_r (geos);
   return rings;
@@ -316,12 +319,17 @@ bf_overlay_cut (const GPtrArray *outlines, const GPtrArray *tools, guint *n_oute
 {
   GEOSContextHandle_t geos = open_geos ();
   g_autoptr (BfArcFinder) finder = bf_arc_finder_new ();
-  GEOSGeometry *metal = outlines_less_holes (geos, finder, outlines), *left = NULL;
+  GEOSGeometry *metal, *left = NULL;
+  gboolean apart = all_apart (tools);
   GPtrArray *rings;
 
+  bf_arc_finder_set_beside (finder, outlines, tools);
+  metal = outlines_less_holes (geos, finder, outlines);
+  if (apart)
+    bf_arc_finder_set_beside (finder, outlines, NULL);
   /* Tools that lie apart need no union, which costs more than the cut; one that crosses itself, as
    * a drawn cut-out may, is mended by it. */
-  if (all_apart (tools))
+  if (apart)
     left = cut_away (geos, metal, gathered (geos, finder, tools),
                      all_round (tools) ? 0.0 : BF_TOLERANCE_SNAP_MM);
   if (left == NULL)

@@ -5,6 +5,7 @@
  * formulas, and every arc back on its circle. */
 
 #include "fold/overlay.h"
+#include "ring-valid.h"
 
 #define AREA_MM2 1e-6
 #define ON_ARC_MM 1e-9
@@ -112,6 +113,14 @@ check_arcs (const GPtrArray *rings, const Disc *discs, guint n_discs)
         }
     }
   return n;
+}
+
+static void
+check_valid (const GPtrArray *rings, guint n_outer)
+{
+  g_autofree char *fault = why_not_valid (rings, n_outer);
+
+  g_assert_cmpstr (fault, ==, NULL);
 }
 
 /* ---- closed formulas ----------------------------------------------------------------------- */
@@ -603,8 +612,70 @@ test_random (void)
       g_assert_cmpfloat (missing, <, CRUMBS_MM2);
       with_crumbs += missing > AREA_MM2 ? 1 : 0;
       check_arcs (rings, discs, n);
+      check_valid (rings, n_outer);
     }
   g_assert_cmpuint (with_crumbs, <=, N_ROUNDS / 100);
+}
+
+/* ---- closer than chords stray --------------------------------------------------------------- */
+
+/* The outermost or innermost point of a disc from a place, so much nearer or farther than that. */
+static BfVec2
+beside_disc (const Disc *disc, double angle, double depth)
+{
+  return bf_vec2_along (disc->centre, bf_vec2 (cos (angle), sin (angle)), disc->radius - depth);
+}
+
+typedef enum
+{
+  NEAR_CORNER,
+  NEAR_EDGE,
+  NEAR_DISC_OUTSIDE,
+  NEAR_DISC_INSIDE,
+  N_NEAR,
+} NearWhat;
+
+/* One disc whose circle passes by a corner, or an edge, or another disc's circle outside or inside,
+ * or crosses it, by no more than chords stray. */
+static guint
+place_near (NearWhat what, GRand *rand, Disc *discs)
+{
+  double depth = g_rand_double_range (rand, -0.015, 0.015);
+  double angle = g_rand_double_range (rand, -G_PI, G_PI),
+         other = g_rand_double_range (rand, 0.5, 8);
+
+  discs[0] = (Disc){ { 40.0 + g_rand_double (rand), 30.0 + g_rand_double (rand) },
+                     g_rand_double_range (rand, 1.0, 15.0) };
+  discs[1] = (Disc){ beside_disc (&discs[0], angle, depth - other), other };
+  if (what == NEAR_DISC_INSIDE)
+    discs[1].centre = beside_disc (&discs[0], angle, depth + other);
+  if (what == NEAR_DISC_INSIDE || what == NEAR_DISC_OUTSIDE)
+    return 2;
+  discs[0].centre = beside_disc (&(Disc){ { 0.0, 0.0 }, discs[0].radius }, angle, depth);
+  if (what == NEAR_EDGE)
+    discs[0].centre = bf_vec2 (50.0 + angle, (depth < 0 ? -1 : 1) * discs[0].radius + depth);
+  return 1;
+}
+
+static void
+test_near (void)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed (11);
+
+  for (guint round = 0; round < N_NEAR * N_ROUNDS; round++)
+    {
+      Disc discs[2];
+      guint n = place_near ((NearWhat)(round % N_NEAR), rand, discs), n_outer;
+      g_autoptr (GPtrArray) rings = cut_discs (discs, n, &n_outer);
+      double missing = left_by_green (discs, n) - area_of (rings);
+
+      if (missing <= -AREA_MM2 || missing >= CRUMBS_MM2)
+        g_test_message ("round %u: %g mm² missing", round, missing);
+      g_assert_cmpfloat (missing, >, -AREA_MM2);
+      g_assert_cmpfloat (missing, <, CRUMBS_MM2);
+      check_arcs (rings, discs, n);
+      check_valid (rings, n_outer);
+    }
 }
 
 int
@@ -626,5 +697,6 @@ main (int argc, char **argv)
   g_test_add_func ("/overlay/unite-aslant", test_unite_aslant);
   g_test_add_func ("/overlay/simple", test_simple);
   g_test_add_func ("/overlay/random", test_random);
+  g_test_add_func ("/overlay/near", test_near);
   return g_test_run ();
 }
