@@ -11,6 +11,9 @@
  * or snips can part metal there at all). */
 #define BARE_EDGE_ROOM_MM 0.5
 
+/* Less metal than this beside a bend could not be drawn apart from the slits that open it. */
+#define LEAST_BESIDE_MM (3.0 * BF_OUTLINE_SLIT_MM)
+
 /* A side's own inset and taper; the taper turns about the flange's tangent. Where the inside mould
  * line lies out in the flat, as at a score, the bend is as wide as the flat that stands on it. */
 static void
@@ -123,43 +126,47 @@ root_room_mm (const BfLayout *layout, const BfFlap *parent, const BfFlap *flap)
 }
 
 /* A scored parent stands down in the metal of what it hangs on, as far up as its inside mould line:
- * what hangs on its side begins above that, with metal of the parent beside it. at_w: where its
- * edge begins. FALSE where there is nothing to keep clear of. */
-static gboolean
-keep_off_score (const BfFlap *parent, BfFlap *flap, BfSideName name, double at_w)
+ * what hangs on its side, where its edge begins at at_w, begins above that. What turns the other
+ * way leaves that metal's edge sideways, and begins above its upper corner: at the bend's tangent,
+ * or on the drawn line where the metal goes on beside the parent (drawn). */
+static double
+score_room_mm (const BfFlap *parent, const BfFlap *flap, double at_w, gboolean drawn)
 {
-  BfSide *side = &flap->sides[name];
-  double room = (bf_side_mould_w (parent) - at_w) / fabs (flap->edge_e.y);
+  double above = bf_side_mould_w (parent);
+  double to_drawn = drawn ? parent->sums.setback_mm * cos (parent->angle_rad) : 0.0;
 
-  if (bf_side_mould_w (parent) <= 0.0 || room <= BF_TOLERANCE_SIZE_MM)
-    return FALSE;
-  bf_side_add (side, room, 0.0);
-  side->bare_beside = TRUE;
-  return TRUE;
+  if (above > 0.0 && flap->flange->turn != parent->flange->turn)
+    above = MAX (above, MAX (to_drawn, 0.0) - parent->radius_mm * sin (parent->angle_rad));
+  return above > 0.0 ? (above - at_w) / fabs (flap->edge_e.y) : 0.0;
 }
 
-/* A flange on a side that begins at its parent's root has the parent's own bend beside it. */
+/* A flange on a side that begins at its parent's root has the parent's own bend beside it, or
+ * metal of the parent where it has to begin above where the bare line alone would have it. */
 static void
-settle_root (const BfLayout *layout, BfFlap *flap, BfSideName name)
+settle_root (const BfLayout *layout, BfFlap *flap, BfSideName name, double bare_mm)
 {
   const BfFlap *parent = &layout->flaps[flap->parent];
   BfSideName on = flap->flange->edge == BF_EDGE_START ? BF_SIDE_START : BF_SIDE_END;
   BfSide *side = &flap->sides[name];
   double end = name == BF_SIDE_START ? 0.0 : flap->edge_length_mm;
   double at_w = flap->edge_start.y + flap->edge_e.y * end;
+  double room = score_room_mm (parent, flap, at_w, parent->sides[on].bare_beside);
+  gboolean at_root = at_w <= BF_TOLERANCE_SIZE_MM;
 
-  if (keep_off_score (parent, flap, name, at_w) || at_w > BF_TOLERANCE_SIZE_MM)
-    return;
-  if (parent->sides[on].bare_beside)
+  if (at_root && parent->sides[on].bare_beside)
+    room = MAX (room, root_room_mm (layout, parent, flap));
+  if (room > BF_TOLERANCE_SIZE_MM)
+    bf_side_add (side, room, 0.0);
+  bf_side_settle (flap, name);
+  if (side->zone_mm > bare_mm + BF_TOLERANCE_SIZE_MM)
     {
-      double room = root_room_mm (layout, parent, flap);
-
-      bf_side_add (side, room, 0.0);
-      side->bare_beside |= room > side->zone_limit_mm + 2.0 * BF_OUTLINE_SLIT_MM;
+      side->zone_limit_mm = MAX (side->zone_mm, bare_mm + LEAST_BESIDE_MM);
+      side->bare_beside = TRUE;
+      if (side->zone_limit_mm > inset_mm (flap, name) + BF_TOLERANCE_SIZE_MM)
+        bf_side_add_flat (side, side->zone_limit_mm, 0.0);
+      return;
     }
-  if (side->bare_beside)
-    return;
-  side->at_root = parent->sides[on].zone_mm < root_q (parent, flap) - BF_OUTLINE_SLIT_MM;
+  side->at_root = at_root && parent->sides[on].zone_mm < root_q (parent, flap) - BF_OUTLINE_SLIT_MM;
   side->bare_beside = side->at_root;
 }
 
@@ -177,21 +184,22 @@ static void
 settle_outer_end (const BfLayout *layout, BfFlap *flap, BfSideName name)
 {
   BfSide *side = &flap->sides[name];
+  double limit_mm = MAX (side->zone_limit_mm, 0.0), bare_mm;
 
   if (flap->parent < 0)
     {
       settle_bare_base_end (layout, flap, name);
       return;
     }
-  side->zone_limit_mm = MAX (side->zone_limit_mm, 0.0);
+  side->zone_limit_mm = 0.0;
   if (flap->flange->edge == BF_EDGE_TIP)
-    {
-      side->bare_beside = inset_mm (flap, name) > 2.0 * BF_OUTLINE_SLIT_MM;
-      return;
-    }
-  settle_bare_end (flap, name, flap->beside[name]);
+    side->bare_beside = inset_mm (flap, name) > 2.0 * BF_OUTLINE_SLIT_MM;
+  else
+    settle_bare_end (flap, name, flap->beside[name]);
+  bare_mm = side->zone_limit_mm;
+  side->zone_limit_mm = MAX (limit_mm, bare_mm);
   if (bf_flap_end_is_root (flap, name))
-    settle_root (layout, flap, name);
+    settle_root (layout, flap, name, bare_mm);
 }
 
 void

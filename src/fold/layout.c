@@ -3,6 +3,7 @@
 #include "fold/layout.h"
 
 #include "fold/corner.h"
+#include "fold/face-below.h"
 #include "fold/folded-corner.h"
 #include "fold/free-corners.h"
 #include "fold/layout-sides.h"
@@ -231,6 +232,7 @@ settle_child (BfLayout *layout, BfFlap *flap)
   if (!flap->placed)
     return;
   mitre_lip (layout, flap);
+  bf_side_keep_off_face_below (layout, flap);
   bf_sides_settle (layout, flap);
 }
 
