@@ -49,17 +49,29 @@ bf_score_groove_mm (const BfLayout *layout, const BfFlap *flap)
   return flap->sums.allowance_mm + 2.0 * wall_mm (layout, flap);
 }
 
+/* How far the flat goes on past its side, to the tangent of what that side carries. */
+static double
+past_side_mm (const BfFlap *flap, BfSideName name)
+{
+  const GPtrArray *carried = flap->on_side[name];
+  double past = 0.0;
+
+  for (guint i = 0; carried != NULL && i < carried->len; i++)
+    past = MAX (past, -((const BfFlap *)g_ptr_array_index (carried, i))->sums.setback_mm);
+  return past;
+}
+
 /* q from which the groove runs: the zone's end, or that of the flat beside the groove where it is
  * wider. */
 static double
 groove_q (const BfFlap *flap, BfSideName name, double to_mm)
 {
   g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
-  double q = flap->sides[name].zone_mm;
+  double q = flap->sides[name].zone_mm, past = past_side_mm (flap, name);
 
   bf_side_trace (&flap->sides[name], to_mm, points);
   for (guint i = 0; i < points->len; i++)
-    q = MIN (q, g_array_index (points, BfVec2, i).x);
+    q = MIN (q, g_array_index (points, BfVec2, i).x - past);
   return q;
 }
 
