@@ -9,6 +9,7 @@ import pathlib
 import re
 import subprocess
 
+import file_manager
 import gui
 
 EXAMPLES = pathlib.Path(os.environ['BENCHFOLD_DATA']) / 'examples'
@@ -85,6 +86,18 @@ def a_service_gets_a_folder(program, folder):
     assert names and names == sorted(path.name for path in (folder / 'window').iterdir())
     for name in names:
         assert content(folder / 'window' / name) == content(folder / 'line' / name), name
+
+
+def what_was_saved_is_shown_in_its_folder(program, folder):
+    manager = file_manager.FileManager()
+    with gui.App(program, TRAY) as app:
+        open_make(app)
+        app.key('alt+s')
+        app.click(app.shown('push button', re.escape('Save: A drawing in mm (SVG)')))
+        app.type_path('Save the pattern', folder / 'a part')
+        app.click(app.shown('push button', 'Show in folder'))
+        gui.until('the file manager to be asked', lambda: manager.shown)
+    assert manager.shown == [(folder / 'a part.svg').as_uri()], manager.shown
 
 
 def kerf_and_bend_lines_are_as_asked(program, folder):
@@ -259,6 +272,7 @@ def help_tells_where_it_is(program, folder):
 
 gui.main([
     saves_what_the_command_line_writes,
+    what_was_saved_is_shown_in_its_folder,
     a_service_gets_a_folder,
     kerf_and_bend_lines_are_as_asked,
     a_file_that_is_there_is_not_written_over,
