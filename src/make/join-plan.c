@@ -3,6 +3,7 @@
 #include "make/join-plan.h"
 
 #include "core/tolerance.h"
+#include "fold/tabs.h"
 
 /* A tack is about so long (common practice). */
 #define TACK_MM 5.0
@@ -13,6 +14,26 @@ bf_join_n_tacks (double length_mm)
   if (length_mm < TACK_MM)
     return 1;
   return 1 + (guint)ceil (length_mm / BF_TACK_PITCH_MM - BF_TOLERANCE_SIZE_MM);
+}
+
+/* TRUE where the seam's corner got its tab: on the end wall, whichever that is. */
+static gboolean
+has_tab (const BfFold *fold, const BfSeam *seam)
+{
+  g_autofree char *before = bf_tab_id (seam->before, BF_SIDE_END);
+  g_autofree char *after = bf_tab_id (seam->after, BF_SIDE_START);
+
+  return bf_fold_find_face (fold, before) >= 0 || bf_fold_find_face (fold, after) >= 0;
+}
+
+static gboolean
+is_joined (const BfFold *fold, const BfSeam *seam)
+{
+  BfJoining joining = fold->part->joining;
+
+  if (seam->length_mm < BF_TOLERANCE_SIZE_MM)
+    return FALSE;
+  return (joining != BF_JOINING_RIVETED && joining != BF_JOINING_SCREWED) || has_tab (fold, seam);
 }
 
 /* Where a seam is, roughly, in the blank: between the bends of its two walls. */
@@ -71,19 +92,23 @@ void
 bf_join_order (const BfFold *fold, GArray *seams)
 {
   g_autoptr (GArray) places = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  guint n = 0;
 
   for (guint i = 0; i < fold->seams->len; i++)
     {
       BfVec2 place = place_of (fold, bf_fold_seam (fold, i));
+
       g_array_append_val (places, place);
+      n += is_joined (fold, bf_fold_seam (fold, i)) ? 1 : 0;
     }
-  while (seams->len < fold->seams->len)
+  while (seams->len < n)
     {
       guint best = 0;
       double furthest = -1.0;
 
       for (guint i = 0; i < fold->seams->len; i++)
-        if (!is_taken (seams, i) && apart (places, seams, i) > furthest + BF_TOLERANCE_SIZE_MM)
+        if (is_joined (fold, bf_fold_seam (fold, i)) && !is_taken (seams, i) &&
+            apart (places, seams, i) > furthest + BF_TOLERANCE_SIZE_MM)
           {
             furthest = apart (places, seams, i);
             best = i;

@@ -16,5 +16,7 @@
 guint bf_join_n_tacks (double length_mm);
 
 /* Indices of the fold's seams (guint, appended) in the order to join them: each time the one that
- * is furthest from those before it, so that heat and pull spread. */
+ * is furthest from those before it, so that heat and pull spread. Left out is what is not joined:
+ * where flanges meet at a point or not at all, and, of a riveted or screwed part, where no tab is.
+ */
 void bf_join_order (const BfFold *fold, GArray *seams);

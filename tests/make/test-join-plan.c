@@ -24,11 +24,11 @@ corner_of (const BfFold *fold, guint seam)
   return after->edge_index;
 }
 
-/* Every seam once, whatever the part. */
+/* Every seam that has a length once, whatever the part, and none of those that have not. */
 static void
 test_each_once (void)
 {
-  guint seams = 0;
+  guint seams = 0, points = 0;
 
   for (guint seed = 0; seed < N_PARTS; seed++)
     {
@@ -37,7 +37,6 @@ test_each_once (void)
       g_autoptr (GArray) order = order_of (fold);
       g_autofree gboolean *taken = g_new0 (gboolean, fold->seams->len + 1);
 
-      g_assert_cmpuint (order->len, ==, fold->seams->len);
       for (guint i = 0; i < order->len; i++, seams++)
         {
           guint seam = g_array_index (order, guint, i);
@@ -46,8 +45,79 @@ test_each_once (void)
           g_assert_false (taken[seam]);
           taken[seam] = TRUE;
         }
+      for (guint i = 0; i < fold->seams->len; i++)
+        {
+          g_assert_true (taken[i] == (bf_fold_seam (fold, i)->length_mm > 1e-6));
+          points += taken[i] ? 0 : 1;
+        }
     }
   g_assert_cmpuint (seams, >, 2 * N_PARTS);
+  g_assert_cmpuint (points, >, 0);
+}
+
+/* Lips that stop 30 mm short of the corners do not meet, nor do walls that turn opposite ways:
+ * there is nothing to weld. Lips that run to the corners are welded along their mitres. */
+static void
+test_what_meets (void)
+{
+  static const struct
+  {
+    double inset_mm; /* of the lips; NAN: no lips, and two of the walls turned down */
+    guint n;
+  } rows[] = { { 0.0, 8 }, { 30.0, 4 }, { NAN, 0 } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (GArray) order = NULL;
+
+      for (guint k = 0; k < 4; k++)
+        {
+          BfFlange *wall = g_ptr_array_index (part->flanges, k);
+          g_autofree char *id = g_strdup_printf ("lip-%u", k);
+          BfFlange *lip =
+              isnan (rows[i].inset_mm) ? NULL : add_lip (part, id, wall->id, 12.0, 90.0);
+
+          if (lip != NULL)
+            lip->start_mm = lip->end_mm = rows[i].inset_mm;
+          else
+            wall->turn = k % 2 == 0 ? BF_TURN_DOWN : BF_TURN_UP;
+        }
+      fold = bf_fold (part);
+      order = order_of (fold);
+      g_assert_cmpuint (order->len, ==, rows[i].n);
+    }
+}
+
+/* Rivets and screws go through tabs: lips, which have none, are not riveted at their mitres. */
+static void
+test_only_tabs_are_riveted (void)
+{
+  static const BfJoining joinings[] = { BF_JOINING_RIVETED, BF_JOINING_SCREWED };
+
+  for (guint i = 0; i < G_N_ELEMENTS (joinings); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 60.0, 90.0);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (GArray) order = NULL;
+
+      for (guint k = 0; k < 4; k++)
+        {
+          g_autofree char *id = g_strdup_printf ("lip-%u", k), *on = g_strdup_printf ("f%u", k);
+
+          add_lip (part, id, on, 12.0, 90.0);
+        }
+      part->joining = joinings[i];
+      fold = bf_fold (part);
+      order = order_of (fold);
+      g_assert_cmpuint (order->len, >, 0);
+      g_assert_cmpuint (order->len, ==,
+                        bf_part_n_flanges (fold->part) - bf_part_n_flanges (fold->asked));
+      for (guint k = 0; k < order->len; k++)
+        g_assert_true (
+            g_str_has_prefix (bf_fold_seam (fold, g_array_index (order, guint, k))->before, "f"));
+    }
 }
 
 /* The seams' flanges are the fold's, and no seam joins what the part folds double. */
@@ -126,6 +196,8 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/make/join-plan/each-once", test_each_once);
+  g_test_add_func ("/make/join-plan/what-meets", test_what_meets);
+  g_test_add_func ("/make/join-plan/only-tabs-are-riveted", test_only_tabs_are_riveted);
   g_test_add_func ("/make/join-plan/seams-are-of-flanges", test_seams_are_of_flanges);
   g_test_add_func ("/make/join-plan/across", test_across);
   g_test_add_func ("/make/join-plan/tacks", test_tacks);

@@ -48,7 +48,7 @@ check_seam (const BfWork *work, guint i)
   g_assert_true ((tacks != NULL) == (work->fold->part->joining == BF_JOINING_WELDED));
 }
 
-/* Every seam of the fold is joined in one step, by its two flanges' names; they are counted from 1
+/* Every seam of the plan is joined in one step, by its two flanges' names; they are counted from 1
  * up, and the tacks of all add up to those that the first step tells. */
 static void
 check_all (const BfWork *work)
@@ -56,26 +56,22 @@ check_all (const BfWork *work)
   double tacks = 0.0;
   const BfWorkStep *tacking = find_step (work, BF_STAGE_JOIN, "tack them");
 
-  for (guint i = 0; i < work->fold->seams->len; i++)
-    {
-      const BfWorkNumber *one;
-
-      check_seam (work, i);
-      one = number_of (step_of_seam (work, i), "tacks");
-      tacks += one != NULL ? nth_number (one->value, 0) : 0.0;
-    }
   for (guint i = 0; i < work->seams->len; i++)
     {
-      g_autofree char *count = g_strdup_printf ("Seam %u of %u: ", i + 1, work->fold->seams->len);
+      guint seam = g_array_index (work->seams, guint, i);
+      g_autofree char *count = g_strdup_printf ("Seam %u of %u: ", i + 1, work->seams->len);
+      const BfWorkNumber *one;
 
-      g_assert_true (find_step (work, BF_STAGE_JOIN, count) ==
-                     step_of_seam (work, g_array_index (work->seams, guint, i)));
+      check_seam (work, seam);
+      g_assert_true (find_step (work, BF_STAGE_JOIN, count) == step_of_seam (work, seam));
+      one = number_of (step_of_seam (work, seam), "tacks");
+      tacks += one != NULL ? nth_number (one->value, 0) : 0.0;
     }
   if (tacking == NULL)
     return;
   g_assert_cmpfloat_with_epsilon (nth_number (number_of (tacking, "tacks")->value, 0), tacks, 1e-9);
   g_assert_cmpfloat_with_epsilon (nth_number (number_of (tacking, "seams")->value, 0),
-                                  work->fold->seams->len, 1e-9);
+                                  work->seams->len, 1e-9);
 }
 
 static void
@@ -93,9 +89,9 @@ test_every_seam (void)
       work = work_of (part);
       g_test_message ("seed %u", seed);
       check_all (work);
-      seams += work->fold->seams->len;
+      seams += work->seams->len;
     }
-  g_assert_cmpuint (seams, >, 2 * N_PARTS);
+  g_assert_cmpuint (seams, >, N_PARTS);
 }
 
 /* ---- by joining and metal ----------------------------------------------------------------- */
