@@ -33,7 +33,7 @@ static void
 mutate_once (GRand *rand, GString *text)
 {
   gssize at = g_rand_int_range (rand, 0, (int)text->len);
-  gssize n = MIN (g_rand_int_range (rand, 1, 12), (gssize)text->len - at);
+  gssize some = g_rand_int_range (rand, 1, 12), n = MIN (some, (gssize)text->len - at);
   const char *piece = pieces[g_rand_int_range (rand, 0, G_N_ELEMENTS (pieces))];
 
   switch (g_rand_int_range (rand, 0, 6))
