@@ -5,7 +5,6 @@
 #include <glib/gi18n.h>
 
 #include "core/defaults.h"
-#include "core/own-trials.h"
 #include "core/units.h"
 #include "fold/allowance.h"
 
@@ -78,9 +77,9 @@ bf_setup_changes (const BfFold *before, const BfFold *after)
 }
 
 static const char *
-rule_words (const BfFold *fold)
+rule_words (const BfBend *bend)
 {
-  switch (bf_part_resolve_bend (fold->part, NULL).allowance.rule)
+  switch (bend->allowance.rule)
     {
     case BF_ALLOWANCE_DIN_6935:
       return _ ("by DIN 6935");
@@ -91,36 +90,26 @@ rule_words (const BfFold *fold)
     case BF_ALLOWANCE_UNSET:
     case BF_ALLOWANCE_K_FACTOR:
     default:
+      if (bend->corrected != NULL && bend->allowance.k_error > 0.0)
+        return _ ("by the first one made");
       return _ ("a rule of thumb");
     }
-}
-
-/* Of a trial bend that is kept here what it was found to be, else what such a rule leaves open. */
-static double
-k_error (const BfFold *fold)
-{
-  BfAllowance allowance = bf_part_resolve_bend (fold->part, NULL).allowance;
-  const BfTrialRecord *trial = NULL;
-
-  if (allowance.rule == BF_ALLOWANCE_TRIAL_BEND)
-    trial = bf_own_trial_find (allowance.trial_id);
-  if (trial != NULL)
-    return trial->k_error;
-  return allowance.rule == BF_ALLOWANCE_TRIAL_BEND ? 0.02 : 0.06;
 }
 
 char *
 bf_setup_k_words (const BfFold *fold)
 {
   g_autofree char *k = NULL, *off = NULL;
+  BfBend bend;
 
   g_return_val_if_fail (fold != NULL, NULL);
 
+  bend = bf_part_resolve_bend (fold->part, NULL);
   k = bf_format_decimal (part_k (fold), 3);
-  off = bf_format_decimal (k_error (fold), 2);
+  off = bf_format_decimal (bf_allowance_k_error (&bend.allowance), 2);
   /* Translators: a K-factor, how far off it may be, and where it comes from: "0.42 ± 0.06, a rule
    * of thumb". */
-  return g_strdup_printf (_ ("%s ± %s, %s"), k, off, rule_words (fold));
+  return g_strdup_printf (_ ("%s ± %s, %s"), k, off, rule_words (&bend));
 }
 
 static const char *

@@ -177,6 +177,8 @@ merge_allowance (const BfAllowance *own, const BfAllowance *part)
   if (own->trial_id != NULL)
     merged.trial_id = own->trial_id;
   merged.k = either (own->k, part->k);
+  if (!isnan (own->k) || own->rule != BF_ALLOWANCE_UNSET)
+    merged.k_error = own->k_error;
   return merged;
 }
 
@@ -193,6 +195,7 @@ merge_bend (const BfBend *own, const BfBend *part)
   merged.score_left_mm = either (own->score_left_mm, part->score_left_mm);
   merged.hand_limit_n = either (own->hand_limit_n, part->hand_limit_n);
   merged.hand_lever_mm = either (own->hand_lever_mm, part->hand_lever_mm);
+  merged.corrected = own->corrected != NULL ? own->corrected : part->corrected;
   return merged;
 }
 

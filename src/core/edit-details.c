@@ -46,6 +46,7 @@ bf_edit_bend_radius (const BfPart *part, double inside_radius_mm)
 
   BfPart *copy = bf_part_copy (part);
   copy->bend.inside_radius_mm = inside_radius_mm;
+  copy->bend.corrected = NULL;
   return copy;
 }
 
@@ -58,6 +59,7 @@ bf_edit_allowance (const BfPart *part, const BfAllowance *allowance)
   g_free (copy->bend.allowance.trial_id);
   copy->bend.allowance = *allowance;
   copy->bend.allowance.trial_id = g_strdup (allowance->trial_id);
+  copy->bend.corrected = NULL;
   return copy;
 }
 

@@ -21,6 +21,7 @@ bf_edit_material (const BfPart *part, const char *material)
   BfPart *copy = bf_part_copy (part);
   g_free (copy->metal.material);
   copy->metal.material = g_strdup (material);
+  copy->bend.corrected = NULL;
   return copy;
 }
 
@@ -31,6 +32,7 @@ bf_edit_thickness (const BfPart *part, double thickness_mm)
 
   BfPart *copy = bf_part_copy (part);
   copy->metal.thickness_mm = thickness_mm;
+  copy->bend.corrected = NULL;
   return copy;
 }
 
@@ -58,6 +60,8 @@ bf_edit_bend_way (const BfPart *part, BfBendWay way)
   copy->bend.inside_radius_mm = NAN;
   copy->bend.allowance.rule = BF_ALLOWANCE_UNSET;
   copy->bend.allowance.k = NAN;
+  copy->bend.allowance.k_error = NAN;
+  copy->bend.corrected = NULL;
   g_clear_pointer (&copy->bend.allowance.trial_id, g_free);
   return copy;
 }

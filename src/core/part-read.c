@@ -154,9 +154,18 @@ read_allowance (BfReader *reader, const BfPlace *bend, BfAllowance *allowance)
   allowance->rule = (BfAllowanceRule)bf_read_word (reader, &place, "rule", &bf_names_allowance_rule,
                                                    (int)implied_rule (place.object));
   allowance->k = bf_read_number (reader, &place, "k", &bf_rule_k, NAN);
+  allowance->k_error = bf_read_number (reader, &place, "k_error", &bf_rule_k, NAN);
   allowance->group = (BfHandbookGroup)bf_read_word (
       reader, &place, "group", &bf_names_handbook_group, (int)allowance->group);
   allowance->trial_id = bf_read_string (reader, &place, "id", NULL);
+}
+
+static const char *
+read_day (BfReader *reader, const BfPlace *place, const char *name)
+{
+  g_autofree char *day = bf_read_string (reader, place, name, NULL);
+
+  return day != NULL && *day != '\0' ? g_intern_string (day) : NULL;
 }
 
 void
@@ -171,6 +180,7 @@ bf_read_bend (BfReader *reader, const BfPlace *parent, BfBend *bend)
   bend->inside_radius_mm =
       bf_read_number (reader, &place, "inside_radius", &bf_rule_not_negative, NAN);
   read_allowance (reader, &place, &bend->allowance);
+  bend->corrected = read_day (reader, &place, "corrected");
   if (bf_read_object (reader, &place, "slots", &child))
     {
       bend->slot_mm = bf_read_number (reader, &child, "slot", &bf_rule_length, NAN);

@@ -125,13 +125,14 @@ write_cutting (JsonObject *root, const BfPart *part)
 static JsonObject *
 write_allowance (const BfAllowance *allowance, JsonObject *source)
 {
-  static const char *const known[] = { "rule", "k", "group", "id", NULL };
+  static const char *const known[] = { "rule", "k", "k_error", "group", "id", NULL };
   JsonObject *object = json_object_new ();
 
   bf_write_word (object, "rule", bf_allowance_rule_name (allowance->rule));
   if (allowance->rule == BF_ALLOWANCE_HANDBOOK)
     bf_write_word (object, "group", bf_handbook_group_name (allowance->group));
   bf_write_number (object, "k", allowance->k);
+  bf_write_number (object, "k_error", allowance->k_error > 0.0 ? allowance->k_error : NAN);
   bf_write_word (object, "id", allowance->trial_id);
   bf_keep_unknown (object, source, known);
   return object;
@@ -153,7 +154,7 @@ JsonObject *
 bf_write_bend (const BfBend *bend, JsonObject *source)
 {
   static const char *const known[] = { "way",   "inside_radius", "allowance", "slots",
-                                       "score", "hand",          NULL };
+                                       "score", "hand",          "corrected", NULL };
   static const char *const slots[] = { "slot", "bridge", NULL };
   static const char *const score[] = { "left", NULL };
   static const char *const hand[] = { "limit", "lever", NULL };
@@ -172,6 +173,7 @@ bf_write_bend (const BfBend *bend, JsonObject *source)
   bf_write_object (object, "hand",
                    write_pair (hand, bend->hand_limit_n, bend->hand_lever_mm,
                                bf_source_object (source, "hand")));
+  bf_write_word (object, "corrected", bend->corrected);
   bf_keep_unknown (object, source, known);
   return object;
 }
@@ -248,7 +250,10 @@ pin_flange (const BfPart *whole, BfFlange *flange, const BfBend *was)
   if (differ (is.inside_radius_mm, was->inside_radius_mm))
     flange->bend.inside_radius_mm = was->inside_radius_mm;
   if (rule_uses_k (was->allowance.rule) && differ (is.allowance.k, was->allowance.k))
-    own->k = was->allowance.k;
+    {
+      own->k = was->allowance.k;
+      own->k_error = was->allowance.k_error;
+    }
   if (own->rule == BF_ALLOWANCE_UNSET && (!isnan (own->k) || own->trial_id != NULL))
     {
       own->rule = was->allowance.rule;

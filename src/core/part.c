@@ -25,7 +25,10 @@ bend_init (BfBend *bend)
   *bend = (BfBend){
     .way = BF_BEND_WAY_UNSET,
     .inside_radius_mm = NAN,
-    .allowance = { .rule = BF_ALLOWANCE_UNSET, .k = NAN, .group = BF_HANDBOOK_MEDIUM },
+    .allowance = { .rule = BF_ALLOWANCE_UNSET,
+                   .k = NAN,
+                   .k_error = NAN,
+                   .group = BF_HANDBOOK_MEDIUM },
     .slot_mm = NAN,
     .bridge_mm = NAN,
     .score_left_mm = NAN,

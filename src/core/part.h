@@ -137,6 +137,7 @@ typedef struct
 {
   BfAllowanceRule rule;
   double k;              /* k-factor and trial-bend; NAN = not given */
+  double k_error;        /* how far off that k may be either way; NAN or 0 = not given */
   BfHandbookGroup group; /* handbook */
   char *trial_id;        /* trial-bend; NULL = not given */
 } BfAllowance;
@@ -151,6 +152,8 @@ typedef struct
   double score_left_mm;      /* NAN = not given */
   double hand_limit_n;       /* NAN = not given */
   double hand_lever_mm;      /* NAN = not given */
+  const char *corrected;     /* the day, "2026-01-31", on which sizes of a finished part corrected
+                              * the radius or K; interned; NULL = they were not */
 } BfBend;
 
 typedef struct

@@ -65,6 +65,7 @@ set_allowance (BfAllowance *allowance, BfAllowanceRule rule, double k, const cha
   g_free (allowance->trial_id);
   allowance->rule = rule;
   allowance->k = k;
+  allowance->k_error = NAN;
   allowance->trial_id = g_strdup (id);
 }
 
@@ -95,6 +96,7 @@ bf_edit_trial_bend (const BfPart *part, const BfTrialRecord *trial)
   g_return_val_if_fail (part != NULL && (trial == NULL || trial->id != NULL), NULL);
 
   copy = bf_part_copy (part);
+  copy->bend.corrected = NULL;
   if (trial == NULL)
     {
       set_allowance (&copy->bend.allowance, BF_ALLOWANCE_UNSET, NAN, NULL);
@@ -102,6 +104,7 @@ bf_edit_trial_bend (const BfPart *part, const BfTrialRecord *trial)
     }
   keep_others (copy, part, trial);
   set_allowance (&copy->bend.allowance, BF_ALLOWANCE_TRIAL_BEND, trial->k, trial->id);
+  copy->bend.allowance.k_error = trial->k_error;
   return copy;
 }
 

@@ -7,6 +7,9 @@
 static const double handbook_constants[] = { 0.55, 0.64, 0.71 };
 static const double handbook_quarter_turn = 1.57;
 
+#define BOOK_K_ERROR 0.06
+#define TRIAL_K_ERROR 0.02
+
 double
 bf_bend_allowance_mm (double angle_rad, double radius_mm, double thickness_mm, double k)
 {
@@ -49,6 +52,23 @@ bf_allowance_k (const BfAllowance *allowance, double radius_mm, double thickness
     case BF_ALLOWANCE_TRIAL_BEND:
     default:
       return allowance->k;
+    }
+}
+
+double
+bf_allowance_k_error (const BfAllowance *allowance)
+{
+  switch (allowance->rule)
+    {
+    case BF_ALLOWANCE_DIN_6935:
+    case BF_ALLOWANCE_HANDBOOK:
+      return BOOK_K_ERROR;
+    case BF_ALLOWANCE_TRIAL_BEND:
+      return allowance->k_error > 0.0 ? allowance->k_error : TRIAL_K_ERROR;
+    case BF_ALLOWANCE_UNSET:
+    case BF_ALLOWANCE_K_FACTOR:
+    default:
+      return allowance->k_error > 0.0 ? allowance->k_error : BOOK_K_ERROR;
     }
 }
 

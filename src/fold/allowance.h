@@ -34,6 +34,12 @@ double bf_setback_factor (double angle_rad);
  * 31st ed., p. 1421: allowance (c t + 1.57 R)·angle/90°) give what their allowance amounts to. */
 double bf_allowance_k (const BfAllowance *allowance, double radius_mm, double thickness_mm);
 
+/* How far off K may be either way: as the part says, else what its rule leaves open. Handbooks
+ * differ by 0.06 for one metal and radius, a strip of one's own leaves about 0.02 (common
+ * practice).
+ */
+double bf_allowance_k_error (const BfAllowance *allowance);
+
 /* Allowance, setback and deduction of a bend whose every member is filled in
  * (bf_part_resolve_bend). A scored bend is one of the skin alone, without a radius, whatever radius
  * is given. sums: (out). */

@@ -22,11 +22,6 @@ static const double bending_mm[] = {
   [BF_BEND_WAY_SLOTS] = 0.3, [BF_BEND_WAY_SCORE] = 0.2,
 };
 
-/* Handbooks differ by about this much on K for one metal and radius; a strip of one's own leaves
- * what measuring it leaves. */
-#define BOOK_K 0.06
-#define TRIAL_K 0.02
-
 double
 bf_error_of_source (const BfFold *fold, guint bend, BfErrorSource source)
 {
@@ -42,9 +37,7 @@ bf_error_of_source (const BfFold *fold, guint bend, BfErrorSource source)
     case BF_ERROR_BENDING:
       return made == NULL ? 0.0 : bending_mm[made->way];
     case BF_ERROR_ALLOWANCE:
-      if (made == NULL)
-        return 0.0;
-      return made->rule == BF_ALLOWANCE_TRIAL_BEND ? TRIAL_K : BOOK_K;
+      return made == NULL ? 0.0 : made->k_error;
     case BF_N_ERROR_SOURCES:
     default:
       g_return_val_if_reached (0.0);

@@ -51,11 +51,11 @@ typedef struct
   double angle_rad;
   BfTurn turn;
   BfBendWay way;
-  BfAllowanceRule rule;
   double inside_radius_mm; /* 0 at a score */
   double score_left_mm;    /* what the score leaves of the metal; NAN where there is none */
   double groove_mm;        /* how wide the score is at least; NAN likewise */
   double k;                /* what the rule amounts to */
+  double k_error;          /* how far off that may be either way */
   double allowance_mm;
   double setback_mm; /* by the part's measure */
   double deduction_mm;

@@ -30,6 +30,7 @@ fill_bend (GRand *rand, BfBend *bend)
   bend->inside_radius_mm = maybe (rand, step (rand, 0, 4));
   bend->allowance.rule = (BfAllowanceRule)choice (rand, &bf_names_allowance_rule);
   bend->allowance.k = maybe (rand, step (rand, 1, 4) / 8.0);
+  bend->allowance.k_error = maybe (rand, 0.03125);
   bend->allowance.group = (BfHandbookGroup)choice (rand, &bf_names_handbook_group);
   if (bend->allowance.rule == BF_ALLOWANCE_TRIAL_BEND)
     bend->allowance.trial_id = g_strdup ("strip-3");
@@ -38,6 +39,7 @@ fill_bend (GRand *rand, BfBend *bend)
   bend->score_left_mm = maybe (rand, 0.625);
   bend->hand_limit_n = maybe (rand, step (rand, 80, 200));
   bend->hand_lever_mm = maybe (rand, step (rand, 50, 400));
+  bend->corrected = g_rand_boolean (rand) ? g_intern_static_string ("2026-01-31") : NULL;
 }
 
 static void
@@ -197,12 +199,14 @@ assert_same_bend (const BfBend *a, const BfBend *b, double tolerance)
   assert_number (a->inside_radius_mm, b->inside_radius_mm, tolerance);
   g_assert_cmpint (a->allowance.rule, ==, b->allowance.rule);
   assert_number (a->allowance.k, b->allowance.k, tolerance);
+  assert_number (a->allowance.k_error, b->allowance.k_error, tolerance);
   g_assert_cmpstr (a->allowance.trial_id, ==, b->allowance.trial_id);
   assert_number (a->slot_mm, b->slot_mm, tolerance);
   assert_number (a->bridge_mm, b->bridge_mm, tolerance);
   assert_number (a->score_left_mm, b->score_left_mm, tolerance);
   assert_number (a->hand_limit_n, b->hand_limit_n, tolerance);
   assert_number (a->hand_lever_mm, b->hand_lever_mm, tolerance);
+  g_assert_cmpstr (a->corrected, ==, b->corrected);
 }
 
 static void

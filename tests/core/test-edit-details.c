@@ -72,12 +72,37 @@ test_bending (void)
   g_assert_cmpfloat_with_epsilon (slots->bend.bridge_mm, 12.0, 1e-12);
 }
 
+/* What sizes of a finished part corrected holds for as long as the bends are those. */
+static void
+test_corrected_goes (void)
+{
+  g_autoptr (BfPart) part = bf_first_part (BF_UNITS_MM);
+  BfAllowance own = { .rule = BF_ALLOWANCE_K_FACTOR, .k = 0.4 };
+  BfPart *others[] = { NULL, NULL, NULL, NULL, NULL };
+  g_autoptr (BfPart) pushed = NULL;
+
+  part->bend.corrected = "2026-01-31";
+  others[0] = bf_edit_bend_radius (part, 2.0);
+  others[1] = bf_edit_allowance (part, &own);
+  others[2] = bf_edit_bend_way (part, BF_BEND_WAY_SLOTS);
+  others[3] = bf_edit_thickness (part, 2.0);
+  others[4] = bf_edit_material (part, "zinc");
+  pushed = bf_edit_hand (part, 120.0, NAN);
+  g_assert_cmpstr (pushed->bend.corrected, ==, "2026-01-31");
+  for (guint i = 0; i < G_N_ELEMENTS (others); i++)
+    {
+      g_assert_null (others[i]->bend.corrected);
+      bf_part_unref (others[i]);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/edit-details/cutting", test_cutting);
   g_test_add_func ("/edit-details/drills", test_drills);
+  g_test_add_func ("/edit-details/corrected-goes", test_corrected_goes);
   g_test_add_func ("/edit-details/bending", test_bending);
   return g_test_run ();
 }

@@ -171,6 +171,8 @@ test_set_up_changes (void)
   g_assert_cmpint (fitted->bend.allowance.rule, ==, BF_ALLOWANCE_TRIAL_BEND);
   g_assert_cmpstr (fitted->bend.allowance.trial_id, ==, "mild-steel-1-5-bar-r1-5");
   g_assert_cmpfloat_with_epsilon (bf_part_resolve_bend (fitted, NULL).allowance.k, 0.44, 1e-12);
+  g_assert_cmpfloat_with_epsilon (fitted->bend.allowance.k_error, bf_own_trial_for (part)->k_error,
+                                  1e-12);
   g_assert_null (bf_edit_fit_trial_bend (fitted));
 
   thick = bf_edit_thickness (fitted, 2.0);

@@ -12,8 +12,9 @@ static const char whole[] =
     " \"cutting\": {\"by\": \"table\", \"diameter\": 115, \"kerf\": 1.25, \"slack\": 0.5,"
     "  \"drills\": [8, 3, 5.5]},"
     " \"joining\": \"riveted\","
-    " \"bend\": {\"way\": \"slots\", \"inside_radius\": 0.4,"
-    "  \"allowance\": {\"rule\": \"trial-bend\", \"k\": 0.375, \"group\": \"hard\","
+    " \"bend\": {\"way\": \"slots\", \"inside_radius\": 0.4, \"corrected\": \"2026-01-31\","
+    "  \"allowance\": {\"rule\": \"trial-bend\", \"k\": 0.375, \"k_error\": 0.0125, \"group\": "
+    "\"hard\","
     "   \"id\": \"strip-2\"},"
     "  \"slots\": {\"slot\": 50, \"bridge\": 12}, \"score\": {\"left\": 0.6},"
     "  \"hand\": {\"limit\": 120, \"lever\": 300}},"
@@ -111,6 +112,8 @@ test_bend (void)
   assert_number (bend->inside_radius_mm, 0.4);
   g_assert_cmpint (bend->allowance.rule, ==, BF_ALLOWANCE_TRIAL_BEND);
   assert_number (bend->allowance.k, 0.375);
+  assert_number (bend->allowance.k_error, 0.0125);
+  g_assert_cmpstr (bend->corrected, ==, "2026-01-31");
   g_assert_cmpint (bend->allowance.group, ==, BF_HANDBOOK_HARD);
   g_assert_cmpstr (bend->allowance.trial_id, ==, "strip-2");
   assert_number (bend->slot_mm, 50);
@@ -353,6 +356,9 @@ static const struct
   { "\"k\": 0.375", "\"k\": 1.01",
     "bend.allowance.k: expected a K-factor from 0 to 1, found 1.01" },
   { "\"k\": 0.375", "\"k\": \"0.375\"", "bend.allowance.k: expected a K-factor, found \"0.375\"" },
+  { "\"k_error\": 0.0125", "\"k_error\": -0.1",
+    "bend.allowance.k_error: expected a K-factor from 0 to 1, found -0.1" },
+  { "\"2026-01-31\"", "31", "bend.corrected: expected a text, found 31" },
   { "\"hard\"", "\"firm\"",
     "bend.allowance.group: expected one of soft, medium, hard, found \"firm\"" },
   { "\"strip-2\"", "2", "bend.allowance.id: expected a text, found 2" },

@@ -43,7 +43,9 @@ assert_folds_alike (const BfBend *a, const BfBend *b)
     g_assert_cmpint (a->allowance.group, ==, b->allowance.group);
   else if (a->allowance.rule != BF_ALLOWANCE_DIN_6935)
     assert_number (a->allowance.k, b->allowance.k);
+  assert_number (a->allowance.k_error, b->allowance.k_error);
   g_assert_cmpstr (a->allowance.trial_id, ==, b->allowance.trial_id);
+  g_assert_true (a->corrected == b->corrected);
   assert_number (a->slot_mm, b->slot_mm);
   assert_number (a->bridge_mm, b->bridge_mm);
   assert_number (a->score_left_mm, b->score_left_mm);

@@ -41,6 +41,8 @@ SPOILT = [
     (["bend", "inside_radius"], -1),
     (["bend", "allowance"], {"rule": "magic"}),
     (["bend", "allowance"], {"k": 1.5}),
+    (["bend", "allowance"], {"k_error": -0.1}),
+    (["bend", "corrected"], 31),
     (["bend", "allowance"], {"group": "firm"}),
     (["bend", "slots"], {"slot": 0}),
     (["bend", "score"], 0.6),

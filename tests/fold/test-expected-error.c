@@ -84,6 +84,38 @@ test_by_hand (void)
   g_assert_cmpfloat_with_epsilon (error.parts_mm[BF_ERROR_ALLOWANCE], 0.0707, 1e-4);
 }
 
+/* What the strips left open counts, and nothing else of K. */
+static void
+test_trial_bends_own_error (void)
+{
+  static const struct
+  {
+    BfAllowanceRule rule;
+    double given, counts;
+  } rows[] = {
+    { BF_ALLOWANCE_TRIAL_BEND, 0.011, 0.011 }, { BF_ALLOWANCE_TRIAL_BEND, 0.09, 0.09 },
+    { BF_ALLOWANCE_TRIAL_BEND, NAN, 0.02 },    { BF_ALLOWANCE_K_FACTOR, 0.03, 0.03 },
+    { BF_ALLOWANCE_K_FACTOR, NAN, 0.06 },      { BF_ALLOWANCE_DIN_6935, 0.03, 0.06 },
+  };
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  const guint bend = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfFold) fold = NULL;
+      BfExpectedError error;
+
+      part->bend.allowance.rule = rows[i].rule;
+      part->bend.allowance.k = 0.42;
+      part->bend.allowance.k_error = rows[i].given;
+      fold = bf_fold (part);
+      bf_expected_error (fold, &bend, 1, 1, &error);
+      g_test_message ("row %u", i);
+      g_assert_cmpfloat_with_epsilon (error.parts_mm[BF_ERROR_ALLOWANCE],
+                                      rows[i].counts * G_PI_2 * 1.5 / 2.0, 1e-12);
+    }
+}
+
 static void
 test_trial_bend_is_surer (void)
 {
@@ -106,5 +138,6 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/expected-error/covers", test_covers);
   g_test_add_func ("/fold/expected-error/by-hand", test_by_hand);
   g_test_add_func ("/fold/expected-error/trial-bend-is-surer", test_trial_bend_is_surer);
+  g_test_add_func ("/fold/expected-error/trial-bends-own-error", test_trial_bends_own_error);
   return g_test_run ();
 }

@@ -48,9 +48,9 @@ static void
 test_rules (void)
 {
   static const BfAllowance rules[] = {
-    { BF_ALLOWANCE_K_FACTOR, 0.33, BF_HANDBOOK_SOFT, NULL },
-    { BF_ALLOWANCE_DIN_6935, NAN, BF_HANDBOOK_SOFT, NULL },
-    { BF_ALLOWANCE_HANDBOOK, NAN, BF_HANDBOOK_HARD, NULL },
+    { .rule = BF_ALLOWANCE_K_FACTOR, .k = 0.33 },
+    { .rule = BF_ALLOWANCE_DIN_6935, .k = NAN },
+    { .rule = BF_ALLOWANCE_HANDBOOK, .k = NAN, .group = BF_HANDBOOK_HARD },
   };
   g_autoptr (BfPart) tray = make_tray (200.0, 120.0, 40.0, 90.0);
 
