@@ -5,66 +5,6 @@
 #include "core/units.h"
 #include "fold/second-make.h"
 
-/* The bend of what hangs on a flange's tip, or −1. */
-static int
-tip_bend (const BfFold *fold, const char *id)
-{
-  for (guint i = 0; i < bf_part_n_flanges (fold->part); i++)
-    {
-      const BfFlange *flange = bf_part_flange (fold->part, i);
-      const BfFace *face = bf_fold_face_called (fold, flange->id);
-
-      if (flange->edge == BF_EDGE_TIP && g_str_equal (flange->on, id) && face != NULL)
-        return face->bend;
-    }
-  return -1;
-}
-
-gboolean
-bf_made_flange (const BfFold *fold, const char *id, double measured_mm, BfMadeSize *size)
-{
-  const BfFace *found;
-  int tip;
-
-  g_return_val_if_fail (fold != NULL && id != NULL && size != NULL, FALSE);
-
-  found = bf_fold_face_called (fold, id);
-  if (found == NULL || found->bend < 0)
-    return FALSE;
-  tip = tip_bend (fold, id);
-  *size = (BfMadeSize){ .asked_mm = bf_part_find_flange (fold->part, id)->length_mm,
-                        .measured_mm = measured_mm,
-                        .bends = { found->bend, tip },
-                        .grows = { -1, 1 },
-                        .n_cut_edges = tip < 0 ? 1U : 0U };
-  return TRUE;
-}
-
-gboolean
-bf_made_base (const BfFold *fold,
-              const char *id,
-              const char *across,
-              const double asked_measured_mm[2],
-              BfMadeSize *size)
-{
-  const BfFace *found, *other = NULL;
-
-  g_return_val_if_fail (fold != NULL && id != NULL && size != NULL, FALSE);
-
-  found = bf_fold_face_called (fold, id);
-  if (across != NULL)
-    other = bf_fold_face_called (fold, across);
-  if (found == NULL || found->parent != 0 ||
-      (across != NULL && (other == NULL || other->parent != 0)))
-    return FALSE;
-  *size = (BfMadeSize){ .asked_mm = asked_measured_mm[0],
-                        .measured_mm = asked_measured_mm[1],
-                        .bends = { found->bend, other != NULL ? other->bend : -1 },
-                        .grows = { 1, 1 },
-                        .n_cut_edges = other != NULL ? 0U : 1U };
-  return TRUE;
-}
-
 /* To a tenth or a 64th: what can be marked. */
 static char *
 length (const BfFold *fold, double length_mm)
@@ -114,11 +54,11 @@ bf_second_make_words (const BfFold *fold, const BfSecondMake *second)
                                  "blank with K %s."),
                               k);
     case BF_MADE_RADIUS:
-      radius = bf_format_decimal (second->radius_mm, 2);
-      /* Translators: a length in mm. */
+      radius = length (fold, second->radius_mm);
+      /* Translators: a length with its unit. */
       return g_strdup_printf (
           _ ("The bends came out with another inside radius. Make the next blank "
-             "with %s mm."),
+             "for %s."),
           radius);
     case BF_MADE_OFF_LINE:
     case BF_MADE_WRONG_SIDE:

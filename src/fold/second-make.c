@@ -4,7 +4,6 @@
 
 #include "fold/allowance.h"
 #include "fold/bar-line.h"
-#include "fold/expected-error.h"
 
 /* How well a finished size is measured, either way (common practice). */
 #define MEASURED_MM 0.15
@@ -36,6 +35,7 @@ typedef struct
 {
   int which;    /* CAUSE_K, CAUSE_EVERY_BEND, or the index of a bend */
   double by;    /* how much of it explains the sizes best */
+  double error; /* how far off that may be either way */
   double score; /* the less, the likelier */
 } Cause;
 
@@ -120,7 +120,7 @@ static Cause
 fit (const BfFold *fold, const BfMadeSize *sizes, guint n_sizes, int which, int like)
 {
   double above = 0.0, below = 0.0;
-  Cause cause = { which, 0.0, 0.0 };
+  Cause cause = { which, 0.0, NAN, 0.0 };
 
   for (guint i = 0; i < n_sizes; i++)
     {
@@ -131,6 +131,7 @@ fit (const BfFold *fold, const BfMadeSize *sizes, guint n_sizes, int which, int 
       below += weight * grows * grows;
     }
   cause.by = below > 0.0 ? above / below : 0.0;
+  cause.error = below > 0.0 ? 1.0 / sqrt (below) : NAN;
   cause.score = MIN (pow (cause.by / usual (fold, which, like), 2.0), MOST_UNUSUAL);
   for (guint i = 0; i < n_sizes; i++)
     cause.score += pow (
@@ -155,13 +156,9 @@ off_mm (const BfFold *fold, const BfMadeSize *size, double radius_off_mm)
 static gboolean
 is_expected (const BfFold *fold, const BfMadeSize *size)
 {
-  guint bends[2], n = 0;
   BfExpectedError error;
 
-  for (guint k = 0; k < 2; k++)
-    if (size->bends[k] >= 0)
-      bends[n++] = (guint)size->bends[k];
-  bf_expected_error (fold, bends, n, size->n_cut_edges, &error);
+  bf_made_expected (fold, size, &error);
   return fabs (size->measured_mm - size->asked_mm) <= hypot (error.total_mm, MEASURED_MM);
 }
 
@@ -227,17 +224,19 @@ likeliest (const BfFold *fold, const BfMadeSize *sizes, guint n_sizes)
 }
 
 static void
-name_allowance (const BfFold *fold, int bend, double by, BfSecondMake *second)
+name_allowance (const BfFold *fold, const Cause *cause, BfSecondMake *second)
 {
-  double k = second->k + by, radius_off;
+  double k = second->k + cause->by, radius_off;
+  int bend = (int)second->like;
 
   if (k >= LEAST_K && k <= MOST_K)
     {
       second->cause = BF_MADE_ALLOWANCE;
       second->k = k;
+      second->k_error = cause->error;
       return;
     }
-  radius_off = by * grows_by_k (fold, bend) / grows_by_radius (fold, bend);
+  radius_off = cause->by * grows_by_k (fold, bend) / grows_by_radius (fold, bend);
   second->cause = BF_MADE_RADIUS;
   second->radius_mm = MAX (second->radius_mm + radius_off, 0.0);
 }
@@ -246,11 +245,10 @@ static void
 find_cause (const BfFold *fold, const BfMadeSize *sizes, guint n_sizes, BfSecondMake *second)
 {
   Cause cause = likeliest (fold, sizes, n_sizes);
-  int like = first_bend (sizes);
 
   if (cause.which == CAUSE_K)
     {
-      name_allowance (fold, like, cause.by, second);
+      name_allowance (fold, &cause, second);
       return;
     }
   second->bend = cause.which >= 0 ? cause.which : -1;
@@ -261,9 +259,9 @@ find_cause (const BfFold *fold, const BfMadeSize *sizes, guint n_sizes, BfSecond
 
 /* What would still be off with the named cause cured. */
 static double
-left_over (const BfFold *fold, const BfMadeSize *size, const BfSecondMake *second, int like)
+left_over (const BfFold *fold, const BfMadeSize *size, const BfSecondMake *second)
 {
-  const BfBendResult *bend = bend_at (fold, like);
+  const BfBendResult *bend = bf_fold_bend (fold, second->like);
   gboolean off_line = second->cause == BF_MADE_OFF_LINE || second->cause == BF_MADE_WRONG_SIDE;
   double left = off_mm (fold, size, second->radius_mm - bend->inside_radius_mm);
 
@@ -290,7 +288,12 @@ bf_second_make (const BfFold *fold,
   if (n_sizes == 0 || !sizes_are_usable (sizes, n_sizes))
     return FALSE;
   bend = bend_at (fold, first_bend (sizes));
-  *second = (BfSecondMake){ BF_MADE_AS_ASKED, -1, 0.0, bend->k, bend->inside_radius_mm, 0.0 };
+  *second = (BfSecondMake){ .cause = BF_MADE_AS_ASKED,
+                            .bend = -1,
+                            .like = (guint)first_bend (sizes),
+                            .k = bend->k,
+                            .k_error = NAN,
+                            .radius_mm = bend->inside_radius_mm };
   radius_off = isnan (radius_mm) ? 0.0 : radius_mm - bend->inside_radius_mm;
   for (guint i = 0; i < n_sizes; i++)
     expected &= is_expected (fold, &sizes[i]);
@@ -302,7 +305,6 @@ bf_second_make (const BfFold *fold,
   else if (!expected)
     find_cause (fold, sizes, n_sizes, second);
   for (guint i = 0; i < n_sizes; i++)
-    second->left_mm =
-        MAX (second->left_mm, left_over (fold, &sizes[i], second, first_bend (sizes)));
+    second->left_mm = MAX (second->left_mm, left_over (fold, &sizes[i], second));
   return TRUE;
 }

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "fold/fold.h"
+#include "fold/expected-error.h"
 
 /* The first finished part corrects the second: from sizes as they came out, the likeliest cause of
  * what is off, and what to change on the next blank.
@@ -35,9 +35,11 @@ typedef struct
 typedef struct
 {
   BfMadeCause cause;
-  int bend;      /* of which bend: BF_MADE_OFF_LINE and BF_MADE_WRONG_SIDE; −1: of every bend */
-  double off_mm; /* how far that bend was made toward its flange's tip */
-  double k;      /* for the next blank: as before but for BF_MADE_ALLOWANCE */
+  int bend;       /* of which bend: BF_MADE_OFF_LINE and BF_MADE_WRONG_SIDE; −1: of every bend */
+  double off_mm;  /* how far that bend was made toward its flange's tip */
+  guint like;     /* the bend that k and the radius are of: the first that was measured over */
+  double k;       /* for the next blank: as before but for BF_MADE_ALLOWANCE */
+  double k_error; /* how far off that may be either way; NAN but for BF_MADE_ALLOWANCE */
   double radius_mm; /* the same for BF_MADE_RADIUS */
   double left_mm;   /* the most that any of these sizes would still be off */
 } BfSecondMake;
@@ -54,6 +56,9 @@ gboolean bf_made_base (const BfFold *fold,
                        const double asked_measured_mm[2],
                        BfMadeSize *size);
 
+/* How far off a size is to be expected. error: (out). */
+void bf_made_expected (const BfFold *fold, const BfMadeSize *size, BfExpectedError *error);
+
 /* radius_mm: the inside radius as it came out (by a gauge or a coin); NAN where it was not
  * measured. second: (out). FALSE where nothing can be told: no size, none over a bend, or one that
  * is none. */
@@ -62,6 +67,13 @@ gboolean bf_second_make (const BfFold *fold,
                          guint n_sizes,
                          double radius_mm,
                          BfSecondMake *second);
+
+/* The part that the next blank is of: as asked, with the K or the radius that was found, and the
+ * day (as bf_today() gives it) on which it was. Flanges with a bend of their own keep it. Returns:
+ * (transfer full), or NULL where the blank is right as it is. */
+BfPart *bf_second_make_part (const BfFold *fold,
+                             const BfSecondMake *second,
+                             const char *day) G_GNUC_WARN_UNUSED_RESULT;
 
 /* What to tell the person: the cause and what to change, a sentence or two. Returns: (transfer
  * full). */

@@ -35,7 +35,9 @@ add_base (const BfFold *fold, gboolean across, GArray *sizes)
 {
   double ends[2] = { G_MAXDOUBLE, -G_MAXDOUBLE };
   BfMainSize size = { .across = across };
-  guint bends[2], n_bends = 0;
+  guint n_bends = 0;
+
+  size.made = (BfMadeSize){ .measured_mm = NAN, .bends = { -1, -1 }, .grows = { 1, 1 } };
 
   for (guint i = 0; i < bf_part_n_points (fold->part); i++)
     {
@@ -46,32 +48,23 @@ add_base (const BfFold *fold, gboolean across, GArray *sizes)
     }
   for (guint i = 0; i < 2; i++)
     if (bend_at (fold, across, ends[i]) >= 0)
-      bends[n_bends++] = (guint)bend_at (fold, across, ends[i]);
-  size.size_mm = ends[1] - ends[0];
-  bf_expected_error (fold, bends, n_bends, 2 - n_bends, &size.error);
+      size.made.bends[n_bends++] = bend_at (fold, across, ends[i]);
+  size.made.n_cut_edges = 2 - n_bends;
+  size.made.asked_mm = size.size_mm = ends[1] - ends[0];
+  bf_made_expected (fold, &size.made, &size.error);
   g_array_append_val (sizes, size);
 }
 
-/* A length reaches over its bend to a cut tip, or to the bend of what its tip carries. */
 static void
 add_flange (const BfFold *fold, guint bend, GArray *sizes)
 {
-  const char *id = bf_fold_bend (fold, bend)->flange;
-  const BfFlange *flange = bf_part_find_flange (fold->asked, id);
-  BfMainSize size = { .name = id };
-  guint bends[2] = { bend, 0 }, n_bends = 1;
+  BfMainSize size = { .name = bf_fold_bend (fold, bend)->flange };
 
-  if (flange == NULL)
+  if (bf_part_find_flange (fold->asked, size.name) == NULL ||
+      !bf_made_flange (fold, size.name, NAN, &size.made))
     return; /* a tab */
-  for (guint i = 0; i < fold->bends->len && n_bends < 2; i++)
-    {
-      const BfFlange *child = bf_part_find_flange (fold->part, bf_fold_bend (fold, i)->flange);
-
-      if (child != NULL && child->edge == BF_EDGE_TIP && g_str_equal (child->on, id))
-        bends[n_bends++] = i;
-    }
-  size.size_mm = flange->length_mm;
-  bf_expected_error (fold, bends, n_bends, 2 - n_bends, &size.error);
+  size.size_mm = size.made.asked_mm;
+  bf_made_expected (fold, &size.made, &size.error);
   g_array_append_val (sizes, size);
 }
 

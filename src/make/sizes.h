@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "fold/expected-error.h"
+#include "fold/second-make.h"
 
 /* The main sizes of a finished part, as asked, and how far off each is to be expected. */
 
@@ -12,6 +12,7 @@ typedef struct
   gboolean across;  /* of the base's: along y, not x */
   double size_mm;   /* by the part's measure */
   BfExpectedError error;
+  BfMadeSize made; /* for bf_second_make(), once it is measured: NAN until then */
 } BfMainSize;
 
 /* The base along x and y, from bend to bend or to a cut edge, then every flange's length in the

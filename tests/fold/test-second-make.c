@@ -239,6 +239,62 @@ test_noise (void)
   g_assert_cmpuint (right, >=, N_MAKINGS * 97 / 100);
 }
 
+/* Where the middle line of a bend lies in that blank, from the cut edge. */
+static double
+leg_in_blank (const BfFold *fold)
+{
+  const BfBendResult *bend = bf_fold_bend (fold, 0);
+
+  return 40.0 - (bend->setback_mm - bend->allowance_mm / 2.0);
+}
+
+/* The same hands, metal and bar make the second one right; of two causes, one is the blank's. */
+static void
+test_next_blank (void)
+{
+  static const double radii_mm[] = { 6.0, 8.0, 10.0 };
+  g_autoptr (BfFold) fold = fold_tray ();
+  Making off_line = { 0.42, 1.5, 2, 3.0 };
+  BfSecondMake second = judge (fold, &off_line);
+
+  g_assert_null (bf_second_make_part (fold, &second, "2026-01-31"));
+  for (guint i = 0; i < G_N_ELEMENTS (radii_mm); i++)
+    {
+      Making making = { 0.42, radii_mm[i], 0, 0.0 };
+      g_autoptr (BfPart) part = NULL;
+      g_autoptr (BfFold) next = NULL;
+      BfMadeSize sizes[3];
+      double was, is;
+
+      measure (fold, &making, sizes);
+      g_assert_true (bf_second_make (fold, sizes, 3, radii_mm[i], &second));
+      part = bf_second_make_part (fold, &second, "2026-01-31");
+      next = bf_fold (part);
+      was = leg_in_blank (fold) + reach (&making) - 40.0;
+      is = leg_in_blank (next) + reach (&making) - 40.0;
+      g_test_message ("R %g: wall off by %.3f, then by %.3f", radii_mm[i], was, is);
+      g_assert_cmpfloat (fabs (was), >, 0.9);
+      g_assert_cmpfloat (fabs (is), <, 1e-9);
+      g_assert_cmpstr (part->bend.corrected, ==, "2026-01-31");
+      g_assert_null (fold->asked->bend.corrected);
+    }
+}
+
+/* K with its error. */
+static void
+test_next_k (void)
+{
+  g_autoptr (BfPart) tray = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = bf_fold (tray);
+  BfSecondMake second = { .cause = BF_MADE_ALLOWANCE, .k = 0.47, .k_error = 0.015 };
+  g_autoptr (BfPart) part = bf_second_make_part (fold, &second, "2026-01-31");
+
+  g_assert_cmpint (part->bend.allowance.rule, ==, BF_ALLOWANCE_K_FACTOR);
+  g_assert_cmpfloat_with_epsilon (part->bend.allowance.k, 0.47, 1e-12);
+  g_assert_cmpfloat_with_epsilon (part->bend.allowance.k_error, 0.015, 1e-12);
+  g_assert_cmpstr (part->bend.corrected, ==, "2026-01-31");
+}
+
 static void
 test_refused (void)
 {
@@ -270,6 +326,8 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/second-make/every-bend", test_every_bend);
   g_test_add_func ("/fold/second-make/wrong-side", test_wrong_side);
   g_test_add_func ("/fold/second-make/noise", test_noise);
+  g_test_add_func ("/fold/second-make/next-blank", test_next_blank);
+  g_test_add_func ("/fold/second-make/next-k", test_next_k);
   g_test_add_func ("/fold/second-make/refused", test_refused);
   return g_test_run ();
 }

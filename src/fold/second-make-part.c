@@ -1,0 +1,115 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/defaults.h"
+#include "core/edit.h"
+#include "fold/allowance.h"
+#include "fold/second-make.h"
+
+/* The bend of what hangs on a flange's tip, or −1. */
+static int
+tip_bend (const BfFold *fold, const char *id)
+{
+  for (guint i = 0; i < bf_part_n_flanges (fold->part); i++)
+    {
+      const BfFlange *flange = bf_part_flange (fold->part, i);
+      const BfFace *face = bf_fold_face_called (fold, flange->id);
+
+      if (flange->edge == BF_EDGE_TIP && g_str_equal (flange->on, id) && face != NULL)
+        return face->bend;
+    }
+  return -1;
+}
+
+gboolean
+bf_made_flange (const BfFold *fold, const char *id, double measured_mm, BfMadeSize *size)
+{
+  const BfFace *found;
+  int tip;
+
+  g_return_val_if_fail (fold != NULL && id != NULL && size != NULL, FALSE);
+
+  found = bf_fold_face_called (fold, id);
+  if (found == NULL || found->bend < 0)
+    return FALSE;
+  tip = tip_bend (fold, id);
+  *size = (BfMadeSize){ .asked_mm = bf_part_find_flange (fold->part, id)->length_mm,
+                        .measured_mm = measured_mm,
+                        .bends = { found->bend, tip },
+                        .grows = { -1, 1 },
+                        .n_cut_edges = tip < 0 ? 1U : 0U };
+  return TRUE;
+}
+
+gboolean
+bf_made_base (const BfFold *fold,
+              const char *id,
+              const char *across,
+              const double asked_measured_mm[2],
+              BfMadeSize *size)
+{
+  const BfFace *found, *other = NULL;
+
+  g_return_val_if_fail (fold != NULL && id != NULL && size != NULL, FALSE);
+
+  found = bf_fold_face_called (fold, id);
+  if (across != NULL)
+    other = bf_fold_face_called (fold, across);
+  if (found == NULL || found->parent != 0 ||
+      (across != NULL && (other == NULL || other->parent != 0)))
+    return FALSE;
+  *size = (BfMadeSize){ .asked_mm = asked_measured_mm[0],
+                        .measured_mm = asked_measured_mm[1],
+                        .bends = { found->bend, other != NULL ? other->bend : -1 },
+                        .grows = { 1, 1 },
+                        .n_cut_edges = other != NULL ? 0U : 1U };
+  return TRUE;
+}
+
+void
+bf_made_expected (const BfFold *fold, const BfMadeSize *size, BfExpectedError *error)
+{
+  guint bends[2], n = 0;
+
+  g_return_if_fail (fold != NULL && size != NULL && error != NULL);
+
+  for (guint k = 0; k < G_N_ELEMENTS (bends); k++)
+    if (size->bends[k] >= 0)
+      bends[n++] = (guint)size->bends[k];
+  bf_expected_error (fold, bends, n, size->n_cut_edges, error);
+}
+
+/* By as much as the bend that the figures are of: the part's own bend may be another one. */
+static BfPart *
+with_k (const BfFold *fold, const BfSecondMake *second)
+{
+  BfBend bend = bf_part_resolve_bend (fold->asked, NULL);
+  double was =
+      bf_allowance_k (&bend.allowance, bend.inside_radius_mm, fold->asked->metal.thickness_mm);
+  BfAllowance allowance = { .rule = BF_ALLOWANCE_K_FACTOR, .k_error = MIN (second->k_error, 1.0) };
+
+  allowance.k = CLAMP (was + second->k - bf_fold_bend (fold, second->like)->k, 0.0, 1.0);
+  return bf_edit_allowance (fold->asked, &allowance);
+}
+
+static BfPart *
+with_radius (const BfFold *fold, const BfSecondMake *second)
+{
+  double was = bf_part_resolve_bend (fold->asked, NULL).inside_radius_mm;
+  double off = second->radius_mm - bf_fold_bend (fold, second->like)->inside_radius_mm;
+
+  return bf_edit_bend_radius (fold->asked, MAX (was + off, 0.0));
+}
+
+BfPart *
+bf_second_make_part (const BfFold *fold, const BfSecondMake *second, const char *day)
+{
+  BfPart *part;
+
+  g_return_val_if_fail (fold != NULL && second != NULL && day != NULL, NULL);
+
+  if (second->cause != BF_MADE_ALLOWANCE && second->cause != BF_MADE_RADIUS)
+    return NULL;
+  part = second->cause == BF_MADE_ALLOWANCE ? with_k (fold, second) : with_radius (fold, second);
+  part->bend.corrected = g_intern_string (day);
+  return part;
+}
