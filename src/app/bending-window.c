@@ -67,6 +67,17 @@ rule_row (const BfAllowance *allowance)
     }
 }
 
+/* What the part says of itself once sizes of a finished one corrected it; else nothing. */
+static char *
+corrected_words (const BfPart *part)
+{
+  if (part->bend.corrected == NULL)
+    return g_strdup ("");
+  /* Translators: a day, "2026-01-31"; begins with a space, since it follows a sentence. */
+  return g_strdup_printf (_ (" Corrected on %s by what the first one measured."),
+                          part->bend.corrected);
+}
+
 static void
 show (BendingWindow *self)
 {
@@ -74,7 +85,8 @@ show (BendingWindow *self)
   BfFold *fold = bf_document_get_fold (self->document);
   BfBend bend = bf_part_resolve_bend (part, NULL);
   g_autofree char *k = bf_setup_k_words (fold), *expect = bf_setup_expect_words (fold);
-  g_autofree char *words = g_strdup_printf ("K %s. %s", k, expect);
+  g_autofree char *corrected = corrected_words (part);
+  g_autofree char *words = g_strdup_printf ("K %s. %s%s", k, expect, corrected);
 
   self->showing = TRUE;
   gtk_drop_down_set_selected (self->rule, rule_row (&part->bend.allowance));

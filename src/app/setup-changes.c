@@ -112,25 +112,6 @@ bf_setup_k_words (const BfFold *fold)
   return g_strdup_printf (_ ("%s ± %s, %s"), k, off, rule_words (&bend));
 }
 
-static const char *
-source_words (BfErrorSource source)
-{
-  switch (source)
-    {
-    case BF_ERROR_MARKING:
-      return _ ("marking");
-    case BF_ERROR_CUTTING:
-      return _ ("cutting");
-    case BF_ERROR_BENDING:
-      return _ ("where the bend comes");
-    case BF_ERROR_ALLOWANCE:
-      return _ ("how well K is known");
-    case BF_N_ERROR_SOURCES:
-    default:
-      return "";
-    }
-}
-
 char *
 bf_setup_expect_words (const BfFold *fold)
 {
@@ -143,22 +124,7 @@ bf_setup_expect_words (const BfFold *fold)
   n = fold->bends->len > 0 ? 1 : 0;
   bf_expected_error (fold, &bend, n, n > 0 ? 1 : 2, &error);
   off = bf_format_length (error.total_mm, fold->part->units);
-  /* Translators: a length with its unit, and what adds most to it: "marking". */
-  return g_strdup_printf (_ ("Expect ± %s; the biggest part is %s."), off,
-                          source_words (error.biggest));
-}
-
-char *
-bf_expect_size_words (const BfFold *fold, const BfExpectedError *error, double size_mm)
-{
-  g_autofree char *size = NULL, *off = NULL;
-
-  g_return_val_if_fail (fold != NULL && error != NULL, NULL);
-
-  size = bf_format_number (size_mm, fold->part->units);
-  off = bf_format_length (error->total_mm, fold->part->units);
-  /* Translators: a size without its unit, how far off it may be with it, and what adds most to
-   * that: "expect 200 ± 1.5 mm; the biggest part is marking". */
-  return g_strdup_printf (_ ("expect %s ± %s; the biggest part is %s"), size, off,
-                          source_words (error->biggest));
+  /* Translators: a length with its unit, and what most of it comes from: "the marking". */
+  return g_strdup_printf (_ ("Expect ± %s, mostly from %s."), off,
+                          bf_error_source_name (error.biggest));
 }

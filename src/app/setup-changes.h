@@ -15,12 +15,6 @@ char *bf_setup_changes (const BfFold *before, const BfFold *after) G_GNUC_WARN_U
  * full). */
 char *bf_setup_k_words (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
 
-/* "Expect ± 1 mm; the biggest part is cutting.": of a wall's length, or of the width where there is
+/* "Expect ± 1 mm, mostly from the cutting.": of a wall's length, or of the width where there is
  * no bend. Returns: (transfer full). */
 char *bf_setup_expect_words (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
-
-/* The same of a size that reaches over those bends and cut edges, as for bf_expected_error():
- * "expect 200 ± 1.5 mm; the biggest part is marking". Returns: (transfer full). */
-char *bf_expect_size_words (const BfFold *fold,
-                            const BfExpectedError *error,
-                            double size_mm) G_GNUC_WARN_UNUSED_RESULT;

@@ -127,6 +127,7 @@ fill_bending (GMenu *menu, const BfPart *part)
     add_phrase (menu, bf_edit_bend_way (part, way), BF_SETUP_BENDING, "setup.bending",
                 g_variant_new_string (bf_bend_way_name (way)));
   g_menu_append (details, _ ("Details: radius, K, push…"), "ask.bending");
+  g_menu_append (details, _ ("What came out of the first one…"), "win.first-made");
   g_menu_append (details, _ ("Trial bend…"), "ask.trial");
   g_menu_append_section (menu, NULL, G_MENU_MODEL (details));
 }

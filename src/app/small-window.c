@@ -72,9 +72,10 @@ bf_small_window_add (BfSmallWindow *self, const char *label, GtkWidget *field)
 GtkLabel *
 bf_small_window_add_words (BfSmallWindow *self, const char *words)
 {
-  GtkWidget *label =
-      g_object_new (GTK_TYPE_LABEL, "accessible-role", GTK_ACCESSIBLE_ROLE_STATUS, "label", words,
-                    "xalign", 0.0, "wrap", TRUE, "max-width-chars", WORDS_CHARS, NULL);
+  /* As wide at least as at most: the window is as high as its words are at their narrowest. */
+  GtkWidget *label = g_object_new (GTK_TYPE_LABEL, "accessible-role", GTK_ACCESSIBLE_ROLE_STATUS,
+                                   "label", words, "xalign", 0.0, "wrap", TRUE, "width-chars",
+                                   WORDS_CHARS, "max-width-chars", WORDS_CHARS, NULL);
 
   gtk_widget_add_css_class (label, "quiet");
   gtk_grid_attach (self->grid, label, 0, self->n_rows++, 2, 1);

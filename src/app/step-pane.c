@@ -4,8 +4,10 @@
 
 #include <glib/gi18n.h>
 
+#include "app/button-names.h"
 #include "app/children.h"
 #include "app/step-picture.h"
+#include "fold/bend-order.h"
 
 struct _BfStepPane
 {
@@ -14,6 +16,8 @@ struct _BfStepPane
   BfStepPicture *picture;
   GtkFlowBox *numbers_box;
   GtkWidget *caution_box, *back_button, *enlarge_button;
+  GtkButton *more_button;
+  gboolean is_for_reading; /* what is read from afar has no window that opens */
 };
 
 G_DEFINE_FINAL_TYPE (BfStepPane, bf_step_pane, GTK_TYPE_WIDGET)
@@ -89,6 +93,37 @@ show_place (BfStepPane *self, const BfWork *work, guint at)
   gtk_label_set_label (self->place_label, words);
 }
 
+/* The name of the flange whose bend a step shows. */
+static const char *
+flange_of (const BfWork *work, const BfWorkStep *step)
+{
+  const BfBendStep *turn = bf_fold_bend_step (work->fold, (guint)step->at);
+
+  return bf_fold_bend (work->fold, turn->bend)->flange;
+}
+
+static void
+show_more (BfStepPane *self, const BfWork *work, const BfWorkStep *step)
+{
+  GtkActionable *button = GTK_ACTIONABLE (self->more_button);
+
+  gtk_widget_set_visible (GTK_WIDGET (button),
+                          step->more != BF_MORE_NOTHING && !self->is_for_reading);
+  if (step->more == BF_MORE_SUMS)
+    {
+      gtk_button_set_label (self->more_button, _ ("Show the s_um…"));
+      gtk_actionable_set_action_target (button, "s", flange_of (work, step));
+      gtk_actionable_set_action_name (button, "win.sums");
+    }
+  else if (step->more == BF_MORE_MEASURED)
+    {
+      gtk_button_set_label (self->more_button, _ ("What came o_ut…"));
+      gtk_actionable_set_action_target_value (button, NULL);
+      gtk_actionable_set_action_name (button, "win.first-made");
+    }
+  bf_name_buttons (GTK_WIDGET (button));
+}
+
 void
 bf_step_pane_show (BfStepPane *self, const BfWork *work, guint at)
 {
@@ -104,6 +139,7 @@ bf_step_pane_show (BfStepPane *self, const BfWork *work, guint at)
   gtk_label_set_label (self->caution_label, step->caution != NULL ? step->caution : "");
   gtk_widget_set_visible (self->caution_box, step->caution != NULL);
   gtk_widget_set_sensitive (self->back_button, at > 0);
+  show_more (self, work, step);
 }
 
 void
@@ -113,6 +149,7 @@ bf_step_pane_set_scale (BfStepPane *self, double scale)
 
   bf_step_picture_set_scale (self->picture, scale);
   gtk_widget_set_visible (self->enlarge_button, FALSE);
+  self->is_for_reading = TRUE;
 }
 
 static void
@@ -146,6 +183,7 @@ bf_step_pane_class_init (BfStepPaneClass *klass)
   gtk_widget_class_bind_template_child (widget_class, BfStepPane, numbers_box);
   gtk_widget_class_bind_template_child (widget_class, BfStepPane, back_button);
   gtk_widget_class_bind_template_child (widget_class, BfStepPane, enlarge_button);
+  gtk_widget_class_bind_template_child (widget_class, BfStepPane, more_button);
   gtk_widget_class_bind_template_callback (widget_class, done_cb);
   gtk_widget_class_bind_template_callback (widget_class, back_cb);
   gtk_widget_class_bind_template_callback (widget_class, enlarge_cb);

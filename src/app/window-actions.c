@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 
 #include "app/file-dialogs.h"
+#include "app/first-made-window.h"
 #include "app/keys-window.h"
 #include "app/message.h"
 #include "app/print.h"
@@ -156,6 +157,14 @@ checks_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+first_made_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  (void)name;
+  (void)parameter;
+  bf_first_made_window_open (widget, bf_window_get_document (BF_WINDOW (widget)));
+}
+
+static void
 keys_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   (void)name;
@@ -176,6 +185,7 @@ bf_window_class_install_actions (GtkWidgetClass *widget_class)
   gtk_widget_class_install_action (widget_class, "win.page", "s", page_action);
   gtk_widget_class_install_action (widget_class, "win.menu", NULL, menu_action);
   gtk_widget_class_install_action (widget_class, "win.checks", NULL, checks_action);
+  gtk_widget_class_install_action (widget_class, "win.first-made", NULL, first_made_action);
   gtk_widget_class_install_action (widget_class, "win.keys", NULL, keys_action);
   gtk_widget_class_install_action (widget_class, "win.save-output", "s",
                                    bf_window_save_output_action);
@@ -197,6 +207,7 @@ bf_window_update_actions (BfWindow *self)
   gtk_widget_action_set_enabled (widget, "win.print", has_part);
   gtk_widget_action_set_enabled (widget, "win.save-output", has_part);
   gtk_widget_action_set_enabled (widget, "win.fit", has_part);
+  gtk_widget_action_set_enabled (widget, "win.first-made", has_part);
   gtk_widget_action_set_enabled (widget, "win.page", has_part);
   gtk_widget_action_set_enabled (widget, "win.checks", has_part);
   bf_window_name_steps (self, undo, redo);

@@ -35,3 +35,16 @@ void bf_expected_error (const BfFold *fold,
                         guint n_bends,
                         guint n_cut_edges,
                         BfExpectedError *error);
+
+/* What such an error comes from, in the middle of a sentence: "the marking". Translated, static. */
+const char *bf_error_source_name (BfErrorSource source);
+
+/* "200 ± 1.5" in the part's units. Returns: (transfer full). */
+char *bf_expected_size (const BfFold *fold,
+                        const BfExpectedError *error,
+                        double size_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* "expect 200 ± 1.5, mostly from the marking". Returns: (transfer full). */
+char *bf_expected_words (const BfFold *fold,
+                         const BfExpectedError *error,
+                         double size_mm) G_GNUC_WARN_UNUSED_RESULT;

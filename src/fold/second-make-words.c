@@ -63,6 +63,9 @@ bf_second_make_words (const BfFold *fold, const BfSecondMake *second)
     case BF_MADE_OFF_LINE:
     case BF_MADE_WRONG_SIDE:
       return off_line_words (fold, second);
+    case BF_MADE_NOT_TOLD:
+      return g_strdup (_ ("No single cause explains what was measured. Measure again, and look for "
+                          "a bend beside its line."));
     case BF_MADE_AS_ASKED:
     default:
       return g_strdup (

@@ -19,6 +19,11 @@
  * and where that is more than a bend is off by itself. */
 #define WRONG_SIDE_WITHIN 0.3
 
+/* A cause that leaves a size off by more than so many times what is to be expected explains
+ * nothing.
+ */
+#define LEFT_UNEXPLAINED 2.0
+
 #define MAX_SIZES 64
 
 /* How far off a radius may be made by hand, as a share of the thickness (common practice). */
@@ -153,13 +158,20 @@ off_mm (const BfFold *fold, const BfMadeSize *size, double radius_off_mm)
   return off;
 }
 
-static gboolean
-is_expected (const BfFold *fold, const BfMadeSize *size)
+/* How far off it may be as made and as measured. */
+static double
+expected_mm (const BfFold *fold, const BfMadeSize *size)
 {
   BfExpectedError error;
 
   bf_made_expected (fold, size, &error);
-  return fabs (size->measured_mm - size->asked_mm) <= hypot (error.total_mm, MEASURED_MM);
+  return hypot (error.total_mm, MEASURED_MM);
+}
+
+static gboolean
+is_expected (const BfFold *fold, const BfMadeSize *size)
+{
+  return fabs (size->measured_mm - size->asked_mm) <= expected_mm (fold, size);
 }
 
 static gboolean
@@ -272,6 +284,23 @@ left_over (const BfFold *fold, const BfMadeSize *size, const BfSecondMake *secon
   return fabs (left);
 }
 
+/* What stays with the cause cured; a cause that cures nothing is none. */
+static void
+see_what_stays (const BfFold *fold, const BfMadeSize *sizes, guint n_sizes, BfSecondMake *second)
+{
+  gboolean told = TRUE;
+
+  for (guint i = 0; i < n_sizes; i++)
+    {
+      double left = left_over (fold, &sizes[i], second);
+
+      second->left_mm = MAX (second->left_mm, left);
+      told &= left <= LEFT_UNEXPLAINED * expected_mm (fold, &sizes[i]);
+    }
+  if (!told)
+    second->cause = BF_MADE_NOT_TOLD;
+}
+
 gboolean
 bf_second_make (const BfFold *fold,
                 const BfMadeSize *sizes,
@@ -281,16 +310,18 @@ bf_second_make (const BfFold *fold,
 {
   const BfBendResult *bend;
   gboolean expected = TRUE;
+  guint like;
   double radius_off;
 
   g_return_val_if_fail (fold != NULL && second != NULL, FALSE);
 
-  if (n_sizes == 0 || !sizes_are_usable (sizes, n_sizes))
+  if (n_sizes > 0 ? !sizes_are_usable (sizes, n_sizes) : isnan (radius_mm) || fold->bends->len == 0)
     return FALSE;
-  bend = bend_at (fold, first_bend (sizes));
+  like = n_sizes > 0 ? (guint)first_bend (sizes) : 0;
+  bend = bf_fold_bend (fold, like);
   *second = (BfSecondMake){ .cause = BF_MADE_AS_ASKED,
                             .bend = -1,
-                            .like = (guint)first_bend (sizes),
+                            .like = like,
                             .k = bend->k,
                             .k_error = NAN,
                             .radius_mm = bend->inside_radius_mm };
@@ -304,7 +335,6 @@ bf_second_make (const BfFold *fold,
     }
   else if (!expected)
     find_cause (fold, sizes, n_sizes, second);
-  for (guint i = 0; i < n_sizes; i++)
-    second->left_mm = MAX (second->left_mm, left_over (fold, &sizes[i], second));
+  see_what_stays (fold, sizes, n_sizes, second);
   return TRUE;
 }

@@ -19,6 +19,7 @@ typedef enum
   BF_MADE_RADIUS,     /* the bends came out rounder or sharper than asked */
   BF_MADE_OFF_LINE,   /* a bend was made beside its line */
   BF_MADE_WRONG_SIDE, /* the bar stood on its line, but on the wrong side of it */
+  BF_MADE_NOT_TOLD,   /* no single cause explains it */
 } BfMadeCause;
 
 /* One size of the finished part. It reaches over one or two bends, to the outside (or inside) face
@@ -60,8 +61,8 @@ gboolean bf_made_base (const BfFold *fold,
 void bf_made_expected (const BfFold *fold, const BfMadeSize *size, BfExpectedError *error);
 
 /* radius_mm: the inside radius as it came out (by a gauge or a coin); NAN where it was not
- * measured. second: (out). FALSE where nothing can be told: no size, none over a bend, or one that
- * is none. */
+ * measured. second: (out). FALSE where nothing can be told: nothing measured, no size over a bend,
+ * or one that is none. */
 gboolean bf_second_make (const BfFold *fold,
                          const BfMadeSize *sizes,
                          guint n_sizes,

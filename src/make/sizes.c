@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "make/sizes.h"
 
+#include <glib/gi18n.h>
+
 #include "core/tolerance.h"
 
 static double
@@ -66,6 +68,16 @@ add_flange (const BfFold *fold, guint bend, GArray *sizes)
   size.size_mm = size.made.asked_mm;
   bf_made_expected (fold, &size.made, &size.error);
   g_array_append_val (sizes, size);
+}
+
+const char *
+bf_main_size_name (const BfMainSize *size)
+{
+  g_return_val_if_fail (size != NULL, NULL);
+
+  if (size->name != NULL)
+    return size->name;
+  return size->across ? _ ("base depth") : _ ("base width");
 }
 
 GArray *

@@ -20,6 +20,9 @@ typedef struct
  * Returns: (transfer full) (element-type BfMainSize): keep the fold as long. */
 GArray *bf_main_sizes (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
 
+/* What it is called: the flange's name, or "base width". The fold's string, or translated. */
+const char *bf_main_size_name (const BfMainSize *size);
+
 static inline const BfMainSize *
 bf_main_size (const GArray *sizes, guint i)
 {

@@ -143,6 +143,7 @@ bf_work_add_bend (BfWork *work)
       add_numbers (work, step, bend);
       step->caution = caution_of (bend);
       step->shows = BF_SHOWS_BEND;
+      step->more = BF_MORE_SUMS;
       step->at = (int)i;
     }
 }

@@ -2,39 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include <glib/gi18n.h>
 
-#include "core/units.h"
 #include "make/sizes.h"
 #include "make/work-private.h"
-
-static char *
-expected_text (const BfWork *work, const BfMainSize *size)
-{
-  BfUnits units = work->fold->part->units;
-  g_autofree char *number = bf_format_number (size->size_mm, units);
-  g_autofree char *error = units == BF_UNITS_IN
-                               ? bf_format_decimal (size->error.total_mm / BF_MM_PER_INCH, 2)
-                               : bf_format_decimal (size->error.total_mm, 1);
-
-  return g_strdup_printf ("%s ± %s", number, error);
-}
-
-static const char *
-source_name (BfErrorSource source)
-{
-  switch (source)
-    {
-    case BF_ERROR_MARKING:
-      return _ ("the marking");
-    case BF_ERROR_CUTTING:
-      return _ ("the cutting");
-    case BF_ERROR_BENDING:
-      return _ ("where the bend is made");
-    case BF_ERROR_ALLOWANCE:
-    case BF_N_ERROR_SOURCES:
-    default:
-      return _ ("the allowance for the bend");
-    }
-}
 
 /* What most is to be expected from, of the size that may be off most. */
 static char *
@@ -50,7 +19,7 @@ measuring_words (const GArray *sizes)
       _ ("Measure the finished part and write it down: the next one gets better by it. Most of "
          "what "
          "it may be off comes from %s."),
-      source_name (worst->error.biggest));
+      bf_error_source_name (worst->error.biggest));
 }
 
 static void
@@ -63,13 +32,12 @@ add_measuring (BfWork *work)
     {
       const BfMainSize *size = bf_main_size (sizes, i);
 
-      bf_work_add_number (step,
-                          size->name != NULL ? size->name
-                          : size->across     ? _ ("base depth")
-                                             : _ ("base width"),
-                          expected_text (work, size));
+      bf_work_add_number (step, bf_main_size_name (size),
+                          bf_expected_size (work->fold, &size->error, size->size_mm));
     }
   step->shows = BF_SHOWS_FORMED;
+  if (work->fold->bends->len > 0)
+    step->more = BF_MORE_MEASURED;
 }
 
 /* TRUE for metals that rust where they are bare. */

@@ -32,6 +32,14 @@ typedef enum
   BF_SHOWS_FORMED, /* the formed part */
 } BfWorkShows;
 
+/* What more can be asked at a step. */
+typedef enum
+{
+  BF_MORE_NOTHING,
+  BF_MORE_SUMS,     /* the sums of the bend that its picture shows */
+  BF_MORE_MEASURED, /* what the sizes of the first part made tell for the next */
+} BfWorkMore;
+
 #define BF_WORK_MAX_NUMBERS 5
 
 /* "width", "276.2 mm". */
@@ -49,7 +57,8 @@ typedef struct
   guint n_numbers;
   const char *caution; /* one line, translated, static; or NULL */
   BfWorkShows shows;
-  int at;          /* as `shows` says; −1 for all, or where it says nothing */
+  int at; /* as `shows` says; −1 for all, or where it says nothing */
+  BfWorkMore more;
   gboolean detail; /* one of many alike, that a summary before it stands for on a card */
 } BfWorkStep;
 

@@ -106,16 +106,9 @@ n_size_lines (const BfWork *work)
 static char *
 size_words (const BfWork *work, const BfMainSize *size)
 {
-  BfUnits units = work->fold->part->units;
-  const char *name = size->name != NULL ? size->name
-                     : size->across     ? _ ("base depth")
-                                        : _ ("base width");
-  g_autofree char *number = bf_format_number (size->size_mm, units);
-  g_autofree char *error = units == BF_UNITS_IN
-                               ? bf_format_decimal (size->error.total_mm / BF_MM_PER_INCH, 2)
-                               : bf_format_decimal (size->error.total_mm, 1);
+  g_autofree char *expected = bf_expected_size (work->fold, &size->error, size->size_mm);
 
-  return g_strdup_printf ("%s: %s ± %s", name, number, error);
+  return g_strdup_printf ("%s: %s", bf_main_size_name (size), expected);
 }
 
 /* The words, and a line to write on up to the column's end. */

@@ -117,6 +117,21 @@ test_trial_bends_own_error (void)
 }
 
 static void
+test_words (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = bf_fold (part), fold_in = NULL;
+  BfExpectedError error = { .total_mm = 1.5, .biggest = BF_ERROR_MARKING };
+  g_autofree char *words = bf_expected_words (fold, &error, 200.0), *words_in = NULL;
+
+  g_assert_cmpstr (words, ==, "expect 200 ± 1.5, mostly from the marking");
+  part->units = BF_UNITS_IN;
+  fold_in = bf_fold (part);
+  words_in = bf_expected_size (fold_in, &error, 203.2);
+  g_assert_cmpstr (words_in, ==, "8 ± 0.06");
+}
+
+static void
 test_trial_bend_is_surer (void)
 {
   g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
@@ -138,6 +153,7 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/expected-error/covers", test_covers);
   g_test_add_func ("/fold/expected-error/by-hand", test_by_hand);
   g_test_add_func ("/fold/expected-error/trial-bend-is-surer", test_trial_bend_is_surer);
+  g_test_add_func ("/fold/expected-error/words", test_words);
   g_test_add_func ("/fold/expected-error/trial-bends-own-error", test_trial_bends_own_error);
   return g_test_run ();
 }

@@ -295,6 +295,37 @@ test_next_k (void)
   g_assert_cmpstr (part->bend.corrected, ==, "2026-01-31");
 }
 
+/* Sizes that contradict each other, or that no bend could leave, correct nothing. */
+static void
+test_not_told (void)
+{
+  static const double rows[][3] = { { 40.0, 40.0, 60.0 },
+                                    { 55.0, 25.0, 140.0 },
+                                    { 40.0, 48.0, 112.0 } };
+  g_autoptr (BfFold) fold = fold_tray ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      double asked[2] = { 120.0, rows[i][2] };
+      BfMadeSize sizes[3];
+      BfSecondMake second;
+      g_autofree char *words = NULL;
+
+      g_assert_true (bf_made_flange (fold, "f0", rows[i][0], &sizes[0]));
+      g_assert_true (bf_made_flange (fold, "f2", rows[i][1], &sizes[1]));
+      g_assert_true (bf_made_base (fold, "f0", "f2", asked, &sizes[2]));
+      g_assert_true (bf_second_make (fold, sizes, 3, NAN, &second));
+      g_test_message ("row %u: cause %d, %.2f mm left", i, second.cause, second.left_mm);
+      if (i < 2)
+        g_assert_cmpint (second.cause, ==, BF_MADE_NOT_TOLD);
+      else
+        g_assert_cmpint (second.cause, ==, BF_MADE_OFF_LINE);
+      words = bf_second_make_words (fold, &second);
+      g_assert_true ((strstr (words, "No single cause") != NULL) == (i < 2));
+      g_assert_null (bf_second_make_part (fold, &second, "2026-01-31"));
+    }
+}
+
 static void
 test_refused (void)
 {
@@ -311,6 +342,10 @@ test_refused (void)
   size.measured_mm = -1.0;
   g_assert_false (bf_second_make (fold, &size, 1, NAN, &second));
   g_assert_false (bf_second_make (fold, &size, 0, NAN, &second));
+  g_assert_true (bf_second_make (fold, NULL, 0, 4.0, &second));
+  g_assert_cmpint (second.cause, ==, BF_MADE_RADIUS);
+  g_assert_true (bf_second_make (fold, NULL, 0, 1.6, &second));
+  g_assert_cmpint (second.cause, ==, BF_MADE_AS_ASKED);
   size = (BfMadeSize){ 40.0, 41.0, { -1, -1 }, { 1, 1 }, 2 };
   g_assert_false (bf_second_make (fold, &size, 1, NAN, &second));
 }
@@ -328,6 +363,7 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/second-make/noise", test_noise);
   g_test_add_func ("/fold/second-make/next-blank", test_next_blank);
   g_test_add_func ("/fold/second-make/next-k", test_next_k);
+  g_test_add_func ("/fold/second-make/not-told", test_not_told);
   g_test_add_func ("/fold/second-make/refused", test_refused);
   return g_test_run ();
 }
