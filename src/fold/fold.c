@@ -150,10 +150,13 @@ measure_blank (BfFold *fold)
                                           material->density_kg_m3 * 1e-9;
 }
 
-/* TRUE where a loose piece is no more than what a relief parts from the metal beside it. */
+/* TRUE where a loose piece is no more than a splinter that a relief parts from the metal beside it:
+ * smaller than a square as wide as the metal is thick. */
 static gboolean
 is_relief_scrap (const BfFold *fold, const BfRing *piece)
 {
+  if (bf_ring_area (piece) >= fold->layout->thickness_mm * fold->layout->thickness_mm)
+    return FALSE;
   for (guint i = 0; i < fold->reliefs->len; i++)
     {
       const BfRelief *relief = bf_fold_relief (fold, i);
@@ -162,7 +165,7 @@ is_relief_scrap (const BfFold *fold, const BfRing *piece)
 
       for (guint k = 0; k < bf_ring_size (piece) && near; k++)
         near = bf_vec2_distance (bf_ring_vertex (piece, k)->p, relief->at) < reach;
-      if (near && bf_ring_area (piece) < relief->diameter_mm * relief->diameter_mm)
+      if (near)
         return TRUE;
     }
   return FALSE;

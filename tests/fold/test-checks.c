@@ -138,6 +138,14 @@ cut_in_two (void)
   return part;
 }
 
+/* Two walls with lips at a corner of 28° in metal 3 mm thick: the relief, 54 mm wide, parts 37 mm²
+ * at the end of one wall from the rest of it. */
+static BfPart *
+relief_parts_wall (void)
+{
+  return make_random (2424);
+}
+
 static BfPart *
 all_cut_away (void)
 {
@@ -245,6 +253,8 @@ static const Fault faults[] = {
     BF_SEVERITY_MUST_FIX, NAN, NAN },
   { "/checks/blank-in-pieces/two", cut_in_two, "blank-in-pieces", "base", BF_SEVERITY_MUST_FIX, 2.0,
     1.0 },
+  { "/checks/blank-in-pieces/relief", relief_parts_wall, "blank-in-pieces", "base",
+    BF_SEVERITY_MUST_FIX, 2.0, 1.0 },
   { "/checks/blank-in-pieces/none", all_cut_away, "blank-in-pieces", "base", BF_SEVERITY_MUST_FIX,
     0.0, 1.0 },
   { "/checks/relief-too-small", small_relief, "relief-too-small", "base:2", BF_SEVERITY_LOOK_AT,
