@@ -210,9 +210,12 @@ bf_edit_hand (const BfPart *part, double limit_n, double lever_mm) G_GNUC_WARN_U
 BfPart *
 bf_edit_slots (const BfPart *part, double slot_mm, double bridge_mm) G_GNUC_WARN_UNUSED_RESULT;
 
-/* Counts every size outside or inside (core/edit-measure.c): the numbers change, the metal does
- * not. Flanges on the sides of sloping flanges are taken as if those were square. Returns NULL
- * where a flange is too short to be counted that way. */
+/* Counts every size outside or inside (core/edit-measure.c): the numbers change, and the metal does
+ * not wherever numbers can say so. What no number can say moves by some thickness at most, and
+ * bf_fold_metal_moved_mm() finds how much: bare metal beside a flange that ends within its edge or
+ * at an obtuse corner is drawn to the flange's own line; a flange on a side hangs on its parent's
+ * bare side, which has no other line; several flanges on one edge have one line; and an inset that
+ * would have to be less than nothing is next to nothing. */
 BfPart *bf_edit_measure (const BfPart *part, BfMeasure measure) G_GNUC_WARN_UNUSED_RESULT;
 
 /* --- the making (core/edit-made.c) --- */

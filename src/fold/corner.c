@@ -8,6 +8,7 @@
 #include "fold/end-relief.h"
 #include "fold/end-wall.h"
 #include "fold/folded-corner.h"
+#include "fold/layout-sides.h"
 #include "fold/plan-reach.h"
 #include "fold/side.h"
 #include "fold/tabs.h"
@@ -64,13 +65,15 @@ stands_clear (const BfLayout *layout, const BfMeeting *meeting, BfSideName name)
   const BfSide *side = &flap->sides[name];
   BfPlanReach own = bf_plan_reach (flap), its = bf_plan_reach (other);
   double relief = bf_end_relief_reach_mm (layout->part, flap, name);
+  double outer_v = flap->sums.outside_setback_mm - flap->sums.setback_mm;
+  double tip_w = flap->tip_w_mm + flap->tip_shift_mm;
   const struct
   {
     double w, v, room;
   } points[] = {
-    { 0.0, 0.0, MAX (-its.inward_mm, relief) },
-    { flap->tip_w_mm, own.outward_mm, MAX (-its.inward_mm, relief) },
-    { flap->tip_w_mm, own.inward_mm, MAX (-its.inward_mm, relief) },
+    { 0.0, outer_v, MAX (-its.inward_mm, relief) },
+    { tip_w, outer_v + own.outward_mm, MAX (-its.inward_mm, relief) },
+    { tip_w, outer_v + own.inward_mm, MAX (-its.inward_mm, relief) },
     { 0.0, bf_end_relief_notch_v (layout, flap), relief }, /* at an acute corner the nearest */
   };
 
@@ -163,14 +166,14 @@ nearest (const GPtrArray *edge, BfSideName name)
   return flap->placed ? flap : NULL;
 }
 
-/* Takes down the corner if flanges of both its edges meet there. */
+/* Takes down the corner if flanges of both its edges meet there. A tab keeps off it. */
 static void
 find_meeting (BfLayout *layout, BfMeeting meeting, const GPtrArray *before, const GPtrArray *after)
 {
   const BfFlap *a = nearest (before, BF_SIDE_END), *b = nearest (after, BF_SIDE_START);
   BfVec2 end;
 
-  if (a == NULL || b == NULL)
+  if (a == NULL || b == NULL || bf_is_tab (a->flange) || bf_is_tab (b->flange))
     return;
   end = bf_vec2_along (a->edge_start, a->edge_e, a->edge_length_mm);
   if (bf_vec2_distance (end, b->edge_start) > BF_TOLERANCE_SIZE_MM)
@@ -228,6 +231,9 @@ bf_corner_trim (BfLayout *layout, const BfMeeting *meeting)
     bf_folded_corner_trim (layout, meeting);
   for (BfSideName name = BF_SIDE_START; name <= BF_SIDE_END; name++)
     {
+      if (meeting->face < 0)
+        bf_side_begin_own (bf_meeting_flap (layout, meeting, name), name,
+                           bf_meeting_outer_q (meeting, name));
       if (by_planes && !meeting->folded)
         bf_corner_close (layout, meeting, name);
       else if (!by_planes)

@@ -43,6 +43,15 @@ inset_mm (const BfFlap *flap, BfSideName name)
   return name == BF_SIDE_START ? flap->flange->start_mm : flap->flange->end_mm;
 }
 
+void
+bf_side_begin_own (BfFlap *flap, BfSideName name, double q_mm)
+{
+  BfSide *side = &flap->sides[name];
+
+  if (side->own && inset_mm (flap, name) <= BF_TOLERANCE_ZERO)
+    side->trims[0].at_mm = q_mm;
+}
+
 /* At an inside corner whose other edge is bare, the base's metal lies beside the flange in the flat
  * too: the cut between them needs room for the tool. */
 static void
@@ -64,6 +73,20 @@ keep_off_bare_edge (
   /* Where the bare edge leans away, what the flange could gain is metal that the base has beside
    * it, as far as its drawn edge: it ends square. */
   bf_side_add_flat (side, side->zone_limit_mm, 0.0);
+}
+
+/* Where the bare edge leans over the bend the flat goes on as far as an edge drawn outside would,
+ * whatever the part's measure. */
+static void
+go_on_to_outer_line (BfFlap *flap, BfSideName name, double per_mm)
+{
+  double q = (flap->sums.setback_mm - flap->sums.outside_setback_mm) * per_mm;
+
+  if (q > -BF_TOLERANCE_SIZE_MM)
+    return;
+  bf_side_begin_own (flap, name, q);
+  if (!flap->sides[name].own)
+    bf_side_add_flat (&flap->sides[name], q, 0.0);
 }
 
 /* A flange beside a bare line that leaves its edge's end along `beside` (in the parent's own
@@ -100,7 +123,10 @@ settle_bare_base_end (const BfLayout *layout, BfFlap *flap, BfSideName name)
   BfVec2 away = bf_part_point (layout->part, name == BF_SIDE_START ? (at + n - 1) % n : at + 1);
   BfVec2 beside = bf_vec2_sub (away, vertex);
   double outward = bf_vec2_dot (beside, flap->edge_n);
+  double along = (name == BF_SIDE_START ? 1.0 : -1.0) * bf_vec2_dot (beside, flap->edge_e);
 
+  if (outward < 0.0 && along > 0.0)
+    go_on_to_outer_line (flap, name, along / -outward);
   if (!settle_bare_end (flap, name, beside) &&
       outward > BF_TOLERANCE_SIZE_MM * bf_vec2_length (beside))
     keep_off_bare_edge (layout, flap, name, vertex, beside);

@@ -9,7 +9,7 @@ follow (const BfFlap *flap, double v_mm, double turned_rad, BfPlanReach *reach)
 {
   double sign = flap->flange->turn == BF_TURN_UP ? 1.0 : -1.0;
   double turned = turned_rad + sign * flap->angle_rad;
-  double v = v_mm + cos (turned) * MAX (flap->tip_w_mm, 0.0);
+  double v = v_mm + cos (turned) * MAX (flap->tip_w_mm + flap->tip_shift_mm, 0.0);
 
   reach->outward_mm = MAX (reach->outward_mm, v);
   reach->inward_mm = MIN (reach->inward_mm, v);
