@@ -7,6 +7,7 @@
 #include "core/defaults.h"
 #include "core/units.h"
 #include "fold/allowance.h"
+#include "fold/metal-moved.h"
 
 /* "what was → is", unless both read alike. was and is: (transfer full), NULL for none. */
 static void
@@ -59,6 +60,26 @@ radius (const BfFold *fold)
   return bf_format_length (bend.inside_radius_mm, fold->part->units);
 }
 
+/* Below this nobody can tell that metal has moved. */
+#define MOVED_LEAST_MM 0.005
+
+/* What counting sizes the other way could not leave where it was. */
+static void
+add_moved_metal (GString *words, const BfFold *before, const BfFold *after)
+{
+  guint face = 0;
+  double moved_mm = bf_fold_metal_moved_mm (before, after, &face);
+  g_autofree char *moved = bf_format_length (moved_mm, after->part->units);
+
+  if (moved_mm < MOVED_LEAST_MM)
+    return;
+  if (words->len > 0)
+    g_string_append (words, ", ");
+  /* Translators: a length with its unit, and the name of a flange or "the base" */
+  g_string_append_printf (words, _ ("up to %s of metal moves at %s: no size can say it otherwise"),
+                          moved, face == 0 ? _ ("the base") : bf_fold_face (after, face)->id);
+}
+
 char *
 bf_setup_changes (const BfFold *before, const BfFold *after)
 {
@@ -72,6 +93,8 @@ bf_setup_changes (const BfFold *before, const BfFold *after)
   add_change (words, "K", bf_format_decimal (part_k (before), 3),
               bf_format_decimal (part_k (after), 3));
   add_change (words, _ ("blank"), blank_size (before), blank_size (after));
+  if (before->part->measure != after->part->measure)
+    add_moved_metal (words, before, after);
   empty = words->len == 0;
   return g_string_free (words, empty);
 }

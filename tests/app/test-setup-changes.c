@@ -53,6 +53,22 @@ test_words (void)
   g_assert_null (none);
 }
 
+/* A tray's sizes can be said either way; a strip beside a wall that ends within its edge cannot. */
+static void
+test_measure (void)
+{
+  g_autoptr (BfPart) part = make_tray ();
+  g_autoptr (BfPart) inset = bf_part_copy (part);
+  g_autofree char *none = changes (part, bf_edit_measure (part, BF_MEASURE_INSIDE));
+  g_autofree char *moved = NULL;
+
+  ((BfFlange *)inset->flanges->pdata[0])->start_mm = 40.0;
+  moved = changes (inset, bf_edit_measure (inset, BF_MEASURE_INSIDE));
+  g_assert_null (none);
+  g_assert_cmpstr (moved, ==,
+                   "up to 1.5 mm of metal moves at the base: no size can say it otherwise");
+}
+
 static void
 test_expected (void)
 {
@@ -131,6 +147,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
   g_test_add_func ("/setup-changes/words", test_words);
+  g_test_add_func ("/setup-changes/measure", test_measure);
   g_test_add_func ("/setup-changes/expected", test_expected);
   g_test_add_func ("/setup-changes/drills", test_drills);
   g_test_add_func ("/setup-changes/trial-fits", test_trial_fits);
