@@ -5,8 +5,8 @@
 #include "fold/layout.h"
 
 /* How far a flap of the base and all that its tip carries reach when bent, seen from above: in mm
- * from its drawn line, outward positive, as if sizes were counted outside. Rather too far than not far enough: where a bend's arc
- * lies is not looked into. */
+ * from its drawn line, outward positive, as if sizes were counted outside. Rather too far than not
+ * far enough: where a bend's arc lies is not looked into. */
 typedef struct
 {
   double outward_mm; /* 0 or more */
