@@ -115,6 +115,25 @@ draw_arrow_head (const Drawing *drawing, BfVec2 tip, BfVec2 along)
   cairo_fill (drawing->cr);
 }
 
+/* Left of an upright arrow at that place: level, as one reads, or along it where the number is too
+ * wide to stay in the picture. */
+static void
+show_left_of (const Drawing *drawing, const char *number, BfVec2 at)
+{
+  g_autoptr (BfText) text = bf_text_new (number, CAP_MM, FALSE);
+
+  if (bf_text_width (text) < at.x - 1.0)
+    {
+      bf_text_show (drawing->cr, number, CAP_MM, 1.0, bf_vec2 (at.x - 1.0, at.y + 1.0));
+      return;
+    }
+  cairo_save (drawing->cr);
+  cairo_translate (drawing->cr, at.x - 1.0, at.y);
+  cairo_rotate (drawing->cr, -G_PI / 2.0);
+  bf_text_show (drawing->cr, number, CAP_MM, 0.5, bf_vec2 (0.0, 0.0));
+  cairo_restore (drawing->cr);
+}
+
 /* The distance from the datum edge to the strike, beside the metal. */
 static void
 draw_distance (const Drawing *drawing, const BfStrike *strike)
@@ -133,7 +152,7 @@ draw_distance (const Drawing *drawing, const BfStrike *strike)
   line (drawing, from, to);
   draw_arrow_head (drawing, to, along);
   if (up)
-    bf_text_show (drawing->cr, number, CAP_MM, 1.0, bf_vec2 (words.x - 1.0, words.y + 1.0));
+    show_left_of (drawing, number, words);
   else
     bf_text_show (drawing->cr, number, CAP_MM, 0.5, bf_vec2 (words.x, words.y + 4.0));
 }

@@ -11,7 +11,7 @@
 #define LEADER_MM 0.12
 
 /* How far from the point words begin; from the second on, a line leads to them. */
-static const double rings_mm[] = { 1.5, 4.0, 7.0, 10.5, 14.0 };
+static const double rings_mm[] = { 1.5, 4.0, 7.0, 10.5, 14.0, 18.0, 22.0 };
 
 /* Beside first, as one reads, then over and under. y down. */
 static const BfVec2 ways[] = {
@@ -30,8 +30,10 @@ typedef struct
 struct _BfPointLabels
 {
   double cap_mm;
-  BfLabelField *field;
-  GArray *labels; /* Label */
+  BfLabelField *field; /* all that words must not cover */
+  BfLabelField *words; /* of that only other words and points, */
+  BfLabelField *view;  /* and nothing but what is seen: for words that find no place in the first */
+  GArray *labels;      /* Label */
 };
 
 static void
@@ -47,6 +49,8 @@ bf_point_labels_new (const BfBox *view, double cap_mm)
 
   labels->cap_mm = cap_mm;
   labels->field = bf_label_field_new (view, CLEARANCE_MM);
+  labels->words = bf_label_field_new (view, 0.0);
+  labels->view = bf_label_field_new (view, 0.0);
   labels->labels = g_array_new (FALSE, FALSE, sizeof (Label));
   g_array_set_clear_func (labels->labels, clear_label);
   return labels;
@@ -58,6 +62,8 @@ bf_point_labels_free (BfPointLabels *labels)
   if (labels == NULL)
     return;
   bf_label_field_free (labels->field);
+  bf_label_field_free (labels->words);
+  bf_label_field_free (labels->view);
   g_array_unref (labels->labels);
   g_free (labels);
 }
@@ -88,6 +94,7 @@ bf_point_labels_add (BfPointLabels *labels, BfVec2 at, const char *words)
       (BfPlate){ at, bf_vec2 (1.0, 0.0), bf_text_width (label.text), LINE_HEIGHT * labels->cap_mm };
   g_array_append_val (labels->labels, label);
   bf_label_field_add_plate (labels->field, &mark);
+  bf_label_field_add_plate (labels->words, &mark);
 }
 
 /* The middle of words that stand that far from their point, that way from it. */
@@ -136,20 +143,33 @@ is_led_free (const BfPointLabels *labels, const Label *label)
   return TRUE;
 }
 
+/* The nearest place that is free in that field. */
 static gboolean
-find_place (const BfPointLabels *labels, Label *label)
+find_place (const BfPointLabels *labels, const BfLabelField *field, Label *label)
 {
   for (guint ring = 0; ring < G_N_ELEMENTS (rings_mm); ring++)
     for (guint i = 0; i < G_N_ELEMENTS (ways); i++)
       {
         label->plate.centre = middle (label, rings_mm[ring], ways[i]);
         label->is_far = ring > 0;
-        if (bf_label_field_is_free (labels->field, &label->plate) &&
-            (!label->is_far || is_led_free (labels, label)))
+        if (bf_label_field_is_free (field, &label->plate) &&
+            (!label->is_far || field != labels->field || is_led_free (labels, label)))
           return TRUE;
       }
-  label->plate.centre = middle (label, rings_mm[0], ways[0]);
-  label->is_far = FALSE;
+  return FALSE;
+}
+
+/* Over lines where there is no other place, over other words where there is none either. */
+static gboolean
+place (const BfPointLabels *labels, Label *label)
+{
+  if (find_place (labels, labels->field, label))
+    return TRUE;
+  if (!find_place (labels, labels->words, label) && !find_place (labels, labels->view, label))
+    {
+      label->plate.centre = middle (label, rings_mm[0], ways[0]);
+      label->is_far = FALSE;
+    }
   return FALSE;
 }
 
@@ -163,8 +183,9 @@ bf_point_labels_place (BfPointLabels *labels)
       Label *label = nth (labels, i);
       BfVec2 ends[2];
 
-      missed += find_place (labels, label) ? 0 : 1;
+      missed += place (labels, label) ? 0 : 1;
       bf_label_field_add_plate (labels->field, &label->plate);
+      bf_label_field_add_plate (labels->words, &label->plate);
       if (!label->is_far)
         continue;
       leader (label, ends);

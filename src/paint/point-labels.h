@@ -24,8 +24,8 @@ void bf_point_labels_avoid (BfPointLabels *labels, BfVec2 a, BfVec2 b);
 void bf_point_labels_add (BfPointLabels *labels, BfVec2 at, const char *words);
 
 /* Finds a place for each, in the order in which they came: call it once, when all is added. Words
- * that find none stand right beside their point, over what is there: better hard to read than
- * missing. Returns: how many those are. */
+ * that find none stand over lines, or at worst over other words, but within the view: better hard
+ * to read than missing. Returns: how many those are. */
 guint bf_point_labels_place (BfPointLabels *labels);
 
 guint bf_point_labels_count (const BfPointLabels *labels);

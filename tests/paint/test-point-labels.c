@@ -32,6 +32,15 @@ assert_apart (const BfPlate *a, const BfPlate *b)
                  fabs (a->centre.y - b->centre.y) >= (a->height + b->height) / 2.0 - 1e-9);
 }
 
+static void
+assert_in_view (const BfPlate *plate)
+{
+  g_assert_cmpfloat (plate->centre.x - plate->width / 2.0, >=, view.min.x);
+  g_assert_cmpfloat (plate->centre.x + plate->width / 2.0, <=, view.max.x);
+  g_assert_cmpfloat (plate->centre.y - plate->height / 2.0, >=, view.min.y);
+  g_assert_cmpfloat (plate->centre.y + plate->height / 2.0, <=, view.max.y);
+}
+
 static const struct
 {
   guint n;
@@ -53,10 +62,7 @@ test_crowd (void)
         {
           const BfPlate *plate = bf_point_labels_plate (labels, i);
 
-          g_assert_cmpfloat (plate->centre.x - plate->width / 2.0, >=, view.min.x);
-          g_assert_cmpfloat (plate->centre.x + plate->width / 2.0, <=, view.max.x);
-          g_assert_cmpfloat (plate->centre.y - plate->height / 2.0, >=, view.min.y);
-          g_assert_cmpfloat (plate->centre.y + plate->height / 2.0, <=, view.max.y);
+          assert_in_view (plate);
           for (guint k = 0; k < i; k++)
             assert_apart (plate, bf_point_labels_plate (labels, k));
         }
@@ -97,6 +103,29 @@ test_lines (void)
   g_assert_cmpuint (bf_point_labels_count (full), ==, 1);
 }
 
+/* Where lines leave no place, words stand over lines, not over each other, and even where there is
+ * no place at all they are not cut off: points at the view's right edge, and far too many. */
+static void
+test_no_place (void)
+{
+  for (guint n = 2; n <= 200; n *= 10)
+    {
+      g_autoptr (BfPointLabels) labels = bf_point_labels_new (&view, CAP_MM);
+
+      for (double y = 0.0; y <= 60.0; y += 1.0)
+        bf_point_labels_avoid (labels, bf_vec2 (0.0, y), bf_vec2 (70.0, y));
+      for (guint i = 0; i < n; i++)
+        bf_point_labels_add (labels, bf_vec2 (69.0, 30.0 + 0.1 * i), "132.5 / 192.5");
+      g_assert_cmpuint (bf_point_labels_place (labels), ==, n);
+      for (guint i = 0; i < n; i++)
+        {
+          assert_in_view (bf_point_labels_plate (labels, i));
+          for (guint k = 0; k < i && n == 2; k++)
+            assert_apart (bf_point_labels_plate (labels, i), bf_point_labels_plate (labels, k));
+        }
+    }
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -104,5 +133,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/paint/point-labels/crowd", test_crowd);
   g_test_add_func ("/paint/point-labels/beside", test_beside);
   g_test_add_func ("/paint/point-labels/lines", test_lines);
+  g_test_add_func ("/paint/point-labels/no-place", test_no_place);
   return g_test_run ();
 }

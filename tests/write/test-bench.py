@@ -95,6 +95,13 @@ def test_all_pages_fit_in_other_languages(folder):
             assert word in re.sub(r'\s+', ' ', words(folder / 'o.pdf')), language
 
 
+def test_marking_fits(folder):
+    """The distances of points that crowd stand beside each other."""
+    for part in EXAMPLES:
+        for paper in PAPERS:
+            check_on_paper(write(folder, part, '--marking', 'm.pdf', '--paper', paper), paper)
+
+
 def test_card_says_all(folder):
     text = re.sub(r'\s+', ' ', words(write(folder, cases.TRAY, '--card', 'c.pdf'), '-layout'))
     report = json.loads(cases.output(folder, cases.TRAY, '--report'))
