@@ -25,7 +25,16 @@ bf_data_path (const char *name)
 char *
 bf_help_path (void)
 {
-  if (bf_runs_from_build ())
-    return g_build_filename (BF_BUILD_DIR, "help", "html", "index.html", NULL);
-  return g_build_filename (BF_DATA_DIR, "html", "index.html", NULL);
+  g_autofree char *folder = bf_runs_from_build ()
+                                ? g_build_filename (BF_BUILD_DIR, "help", "html", NULL)
+                                : g_build_filename (BF_DATA_DIR, "html", NULL);
+
+  for (const char *const *name = g_get_language_names (); *name != NULL; name++)
+    {
+      g_autofree char *path = g_build_filename (folder, *name, "index.html", NULL);
+
+      if (g_file_test (path, G_FILE_TEST_EXISTS))
+        return g_steal_pointer (&path);
+    }
+  return g_build_filename (folder, "C", "index.html", NULL);
 }

@@ -10,8 +10,9 @@
  * Returns: (transfer full). */
 char *bf_data_path (const char *name) G_GNUC_WARN_UNUSED_RESULT;
 
-/* The first page of the help, as HTML: of the build folder where the program runs from it, else
- * where it was installed. The file may not be there. Returns: (transfer full). */
+/* The first page of the help, as HTML, in the first of the person's languages that it is there in,
+ * else in English: of the build folder where the program runs from it, else where it was installed.
+ * The file may not be there. Returns: (transfer full). */
 char *bf_help_path (void) G_GNUC_WARN_UNUSED_RESULT;
 
 /* TRUE where the program runs from the folder it was built in. */

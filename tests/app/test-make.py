@@ -255,21 +255,6 @@ def keys_are_listed(program, folder):
         app.focus()
 
 
-def help_tells_where_it_is(program, folder):
-    """There is no viewer and no browser here: nothing that opens a page of help."""
-    environment = {'XDG_DATA_DIRS': str(folder), 'XDG_CONFIG_DIRS': str(folder),
-                   'XDG_DATA_HOME': str(folder), 'XDG_CONFIG_HOME': str(folder)}
-    with gui.App(program, TRAY, env=environment) as app:
-        app.titled('Spoke tray')
-        app.key('F1')
-        app.dialogue('No program was found that shows help')
-        place = app.shown('label', r'The help begins in .*').name
-        assert pathlib.Path(place.removeprefix('The help begins in ')).is_file(), place
-        app.key('Return')
-        gui.until('the message to go', lambda: not app.find('label', r'The help begins in .*'))
-        app.focus()
-
-
 gui.main([
     saves_what_the_command_line_writes,
     what_was_saved_is_shown_in_its_folder,
@@ -284,5 +269,4 @@ gui.main([
     another_paper_lays_the_pages_out_anew,
     pages_are_looked_at_before_printing,
     keys_are_listed,
-    help_tells_where_it_is,
 ])
