@@ -4,16 +4,11 @@
 
 #include <glib/gi18n.h>
 
+#include "fold/checks-necks.h"
 #include "fold/checks.h"
 #include "fold/outline.h"
 #include "fold/overlay.h"
 #include "fold/ring-distance.h"
-
-/* A strip of metal narrower than this bends and burns away, however thin it is. */
-#define LEAST_STRIP_MM 3.0
-
-/* Less than this is no difference: a hole that is just as far away as it has to be is no fault. */
-#define NO_DIFFERENCE_MM 1e-4
 
 /* How closely points on an opening follow it, where they are looked at one by one. One that reaches
  * less than this beyond the metal may be taken for one that touches the edge. */
@@ -148,8 +143,8 @@ static gboolean
 is_well_inside (const Survey *survey, const BfNearRing *opening)
 {
   return bf_ring_contains (survey->walked, a_point_of (opening)) &&
-         bf_near_ring_distance (opening, &survey->outline, NO_DIFFERENCE_MM, NULL) >=
-             NO_DIFFERENCE_MM;
+         bf_near_ring_distance (opening, &survey->outline, BF_CHECKS_NO_DIFFERENCE_MM, NULL) >=
+             BF_CHECKS_NO_DIFFERENCE_MM;
 }
 
 /* How far the opening reaches beyond the metal. */
@@ -177,11 +172,13 @@ overhang_mm (const Survey *survey, guint i)
 static gboolean
 touches (const BfNearRing *opening, const BfNearRing *other)
 {
-  if (bf_ring_size (other->ring) < 3 || bf_box_gap (&opening->box, &other->box) >= NO_DIFFERENCE_MM)
+  if (bf_ring_size (other->ring) < 3 ||
+      bf_box_gap (&opening->box, &other->box) >= BF_CHECKS_NO_DIFFERENCE_MM)
     return FALSE;
   return bf_ring_contains (other->ring, a_point_of (opening)) ||
          bf_ring_contains (opening->ring, a_point_of (other)) ||
-         bf_near_ring_distance (opening, other, NO_DIFFERENCE_MM, NULL) < NO_DIFFERENCE_MM;
+         bf_near_ring_distance (opening, other, BF_CHECKS_NO_DIFFERENCE_MM, NULL) <
+             BF_CHECKS_NO_DIFFERENCE_MM;
 }
 
 static gboolean
@@ -228,7 +225,7 @@ check_on_face (Survey *survey, guint i)
                     .place = middle_of (near_at (survey->openings, i)) };
   const char *face = face_words (on_of (survey, i));
 
-  if (on && over <= NO_DIFFERENCE_MM)
+  if (on && over <= BF_CHECKS_NO_DIFFERENCE_MM)
     return TRUE;
   add (survey, i, check,
        on ? g_strdup_printf (
@@ -277,7 +274,7 @@ check_bends (Survey *survey, guint i)
 {
   const BfFold *fold = survey->fold;
   const BfNearRing *opening = near_at (survey->openings, i);
-  double least = 2.0 * fold->layout->thickness_mm - NO_DIFFERENCE_MM;
+  double least = 2.0 * fold->layout->thickness_mm - BF_CHECKS_NO_DIFFERENCE_MM;
   const BfBendResult *nearest = NULL;
 
   for (guint k = 0; k < fold->bends->len; k++)
@@ -321,15 +318,15 @@ check_edge (Survey *survey, guint i)
                     .severity = BF_SEVERITY_LOOK_AT,
                     .needed = needed,
                     .place = middle_of (near_at (survey->openings, i)) };
-  double strip = MAX (needed, LEAST_STRIP_MM);
+  double strip = bf_checks_least_strip_mm (fold);
   g_autofree char *wanted = bf_checks_length (fold, needed);
   g_autofree char *found = NULL;
 
   check.found =
       bf_near_ring_distance (near_at (survey->openings, i), &survey->outline, strip, &check.place);
-  if (check.found >= strip - NO_DIFFERENCE_MM)
+  if (check.found >= strip - BF_CHECKS_NO_DIFFERENCE_MM)
     return;
-  if (check.found >= needed - NO_DIFFERENCE_MM)
+  if (check.found >= needed - BF_CHECKS_NO_DIFFERENCE_MM)
     {
       check.needed = strip;
       add_strip (survey, on_of (survey, i), check);
@@ -349,11 +346,11 @@ check_edge (Survey *survey, guint i)
 static void
 check_strip (Survey *survey, const BfNearRing *a, const BfNearRing *b, const char *where)
 {
-  BfCheck check = { .needed = MAX (2.0 * survey->fold->layout->thickness_mm, LEAST_STRIP_MM),
-                    .place = middle_of (a) };
+  BfCheck check = { .needed = bf_checks_least_strip_mm (survey->fold), .place = middle_of (a) };
 
   check.found = bf_near_ring_distance (a, b, check.needed, &check.place);
-  if (check.found > NO_DIFFERENCE_MM && check.found < check.needed - NO_DIFFERENCE_MM &&
+  if (check.found > BF_CHECKS_NO_DIFFERENCE_MM &&
+      check.found < check.needed - BF_CHECKS_NO_DIFFERENCE_MM &&
       !bf_ring_contains (b->ring, a_point_of (a)) && !bf_ring_contains (a->ring, a_point_of (b)))
     add_strip (survey, where, check);
 }

@@ -11,6 +11,7 @@
 #include "fold/checks-collide.h"
 #include "fold/checks-corners.h"
 #include "fold/checks-joins.h"
+#include "fold/checks-necks.h"
 #include "fold/checks-openings.h"
 #include "fold/checks-part.h"
 #include "fold/checks-reach.h"
@@ -310,5 +311,6 @@ bf_checks_find (BfFold *fold)
   bf_checks_find_stock (fold);
   bf_checks_find_joins (fold);
   bf_fixes_find (fold);
+  bf_checks_find_necks (fold); /* which nothing that is known here would cure */
   sort_checks (fold);
 }
