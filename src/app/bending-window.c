@@ -8,6 +8,8 @@
 #include "app/setup-changes.h"
 #include "app/setup-edit.h"
 #include "app/small-window.h"
+#include "app/sums-window.h"
+#include "app/window.h"
 #include "core/defaults.h"
 #include "core/edit.h"
 #include "core/own-trials.h"
@@ -269,6 +271,25 @@ add_rows (BendingWindow *self)
   add_hand (self);
 }
 
+static void
+sums_cb (BendingWindow *self)
+{
+  GtkWindow *below = gtk_window_get_transient_for (self->frame->window);
+
+  bf_sums_window_open (GTK_WIDGET (self->frame->window), self->document,
+                       BF_IS_WINDOW (below) ? bf_window_get_settings (BF_WINDOW (below)) : NULL,
+                       "");
+}
+
+static void
+add_sums_button (BendingWindow *self)
+{
+  GtkWidget *button = bf_small_window_add_button (self->frame, _ ("Show the s_um…"), FALSE);
+
+  gtk_widget_set_sensitive (button, bf_document_get_fold (self->document)->bends->len > 0);
+  g_signal_connect_swapped (button, "clicked", G_CALLBACK (sums_cb), self);
+}
+
 void
 bf_bending_window_open (GtkWidget *anchor, BfDocument *document)
 {
@@ -281,6 +302,7 @@ bf_bending_window_open (GtkWidget *anchor, BfDocument *document)
   self->frame = bf_small_window_new (anchor, _ ("Bending, in detail"));
   g_object_set_data_full (G_OBJECT (self->frame->window), "bending", self, bending_window_free);
   add_rows (self);
+  add_sums_button (self);
   show (self);
   g_signal_connect_swapped (self->rule, "notify::selected", G_CALLBACK (rule_cb), self);
   g_signal_connect_swapped (self->k, "value-changed", G_CALLBACK (k_cb), self);

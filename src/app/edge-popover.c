@@ -10,6 +10,7 @@
 #include "app/size-edits.h"
 #include "app/size-field.h"
 #include "app/surface-edges.h"
+#include "fold/second-make.h"
 
 enum
 {
@@ -32,6 +33,7 @@ struct _BfEdgePopover
   GtkLabel *length_label;
   GtkLabel *angle_label;
   GtkLabel *angle_words;
+  GtkLabel *expected;
   GtkBox *angle_box;
   GtkWidget *sketch;
   GtkBox *buttons;
@@ -142,6 +144,7 @@ bf_edge_popover_class_init (BfEdgePopoverClass *klass)
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, length_label);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, angle_label);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, angle_words);
+  gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, expected);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, angle_box);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, sketch);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, buttons);
@@ -234,6 +237,39 @@ show_sizes (BfEdgePopover *self, const BfFold *fold, guint offers)
   bf_bend_sketch_show (BF_BEND_SKETCH (self->sketch), flange->angle_deg, flange->turn);
 }
 
+/* How true a size will come out, as a line of its own and as what its field is described by. */
+static void
+add_expected (BfEdgePopover *self, const BfFold *fold, int which, GString *lines)
+{
+  g_autofree char *words = NULL;
+  BfExpectedError error;
+  BfMadeSize size;
+  gboolean known = which == FIELD_LENGTH
+                       ? self->flange != NULL && bf_made_flange (fold, self->flange, NAN, &size)
+                       : bf_made_edge (fold, (guint)self->selection.edge, NAN, &size);
+
+  if (!known || !gtk_widget_get_visible (self->fields[which]))
+    return;
+  bf_made_expected (fold, &size, &error);
+  words = bf_expected_words (fold, &error, size.asked_mm);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->fields[which]),
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, words, -1);
+  if (lines->len > 0)
+    g_string_append_c (lines, '\n');
+  g_string_append (lines, words);
+}
+
+static void
+show_expected (BfEdgePopover *self, const BfFold *fold)
+{
+  g_autoptr (GString) lines = g_string_new (NULL);
+
+  add_expected (self, fold, FIELD_EDGE, lines);
+  add_expected (self, fold, FIELD_LENGTH, lines);
+  gtk_label_set_label (self->expected, lines->str);
+  gtk_widget_set_visible (GTK_WIDGET (self->expected), lines->len > 0);
+}
+
 /* The buttons stand in the order of BfOffers, from turn up on. */
 static void
 show_buttons (BfEdgePopover *self, guint offers)
@@ -267,6 +303,7 @@ bf_edge_popover_show (BfEdgePopover *self, BfDocument *document, BfSelection sel
   self->flange = flange != NULL ? g_strdup (flange->id) : NULL;
   show_title (self, fold);
   show_sizes (self, fold, offers);
+  show_expected (self, fold);
   show_buttons (self, offers);
   return TRUE;
 }

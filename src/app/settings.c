@@ -132,6 +132,25 @@ bf_settings_paper (GSettings *settings)
   return paper != NULL ? paper : bf_paper_of_locale ();
 }
 
+BfBrakePlate
+bf_settings_brake (GSettings *settings)
+{
+  BfBrakePlate plate = { 0.0, 0.0 };
+
+  if (settings != NULL)
+    g_settings_get (settings, "brake-plate", "(dd)", &plate.width_mm, &plate.thickness_mm);
+  return plate;
+}
+
+void
+bf_settings_note_brake (GSettings *settings, const BfBrakePlate *plate)
+{
+  g_return_if_fail (plate != NULL);
+
+  if (settings != NULL)
+    g_settings_set (settings, "brake-plate", "(dd)", plate->width_mm, plate->thickness_mm);
+}
+
 void
 bf_settings_size_window (GSettings *settings, GtkWindow *window)
 {

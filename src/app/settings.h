@@ -5,6 +5,7 @@
 #include <gtk/gtk.h>
 
 #include "core/part.h"
+#include "fold/bend-force.h"
 #include "paint/paper.h"
 
 /* What a person has chosen for good, and what their locale says where they have not. */
@@ -27,6 +28,11 @@ BfPart *bf_settings_first_part (GSettings *settings) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The set-up of that part is what the next new part begins with. settings may be NULL. */
 void bf_settings_note_setup (GSettings *settings, const BfPart *part);
+
+/* What stands on the plate of the person's hand brake; 0 where nobody said. settings may be NULL.
+ */
+BfBrakePlate bf_settings_brake (GSettings *settings);
+void bf_settings_note_brake (GSettings *settings, const BfBrakePlate *plate);
 
 /* The paper of templates. settings may be NULL. Owned by the library. */
 const BfPaper *bf_settings_paper (GSettings *settings);

@@ -78,8 +78,14 @@ bf_small_window_add_words (BfSmallWindow *self, const char *words)
                                    WORDS_CHARS, "max-width-chars", WORDS_CHARS, NULL);
 
   gtk_widget_add_css_class (label, "quiet");
-  gtk_grid_attach (self->grid, label, 0, self->n_rows++, 2, 1);
+  bf_small_window_add_wide (self, label);
   return GTK_LABEL (label);
+}
+
+void
+bf_small_window_add_wide (BfSmallWindow *self, GtkWidget *widget)
+{
+  gtk_grid_attach (self->grid, widget, 0, self->n_rows++, 2, 1);
 }
 
 GtkWidget *

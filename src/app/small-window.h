@@ -25,6 +25,9 @@ void bf_small_window_add (BfSmallWindow *self, const char *label, GtkWidget *fie
 /* Adds a line over the whole width. Returns: its label, for words that change (role status). */
 GtkLabel *bf_small_window_add_words (BfSmallWindow *self, const char *words);
 
+/* Adds something over the whole width. */
+void bf_small_window_add_wide (BfSmallWindow *self, GtkWidget *widget);
+
 /* Adds a button that Return presses, too, where suggested. Returns: the button. */
 GtkWidget *bf_small_window_add_button (BfSmallWindow *self, const char *label, gboolean suggested);
 

@@ -7,6 +7,7 @@
 #include "app/keys-window.h"
 #include "app/message.h"
 #include "app/print.h"
+#include "app/sums-window.h"
 #include "app/window-private.h"
 #include "core/part-file.h"
 
@@ -165,6 +166,16 @@ first_made_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+sums_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  BfWindow *self = BF_WINDOW (widget);
+  (void)name;
+
+  bf_sums_window_open (widget, bf_window_get_document (self), bf_window_get_settings (self),
+                       g_variant_get_string (parameter, NULL));
+}
+
+static void
 keys_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   (void)name;
@@ -186,6 +197,7 @@ bf_window_class_install_actions (GtkWidgetClass *widget_class)
   gtk_widget_class_install_action (widget_class, "win.menu", NULL, menu_action);
   gtk_widget_class_install_action (widget_class, "win.checks", NULL, checks_action);
   gtk_widget_class_install_action (widget_class, "win.first-made", NULL, first_made_action);
+  gtk_widget_class_install_action (widget_class, "win.sums", "s", sums_action);
   gtk_widget_class_install_action (widget_class, "win.keys", NULL, keys_action);
   gtk_widget_class_install_action (widget_class, "win.save-output", "s",
                                    bf_window_save_output_action);
@@ -208,6 +220,7 @@ bf_window_update_actions (BfWindow *self)
   gtk_widget_action_set_enabled (widget, "win.save-output", has_part);
   gtk_widget_action_set_enabled (widget, "win.fit", has_part);
   gtk_widget_action_set_enabled (widget, "win.first-made", has_part);
+  gtk_widget_action_set_enabled (widget, "win.sums", has_part);
   gtk_widget_action_set_enabled (widget, "win.page", has_part);
   gtk_widget_action_set_enabled (widget, "win.checks", has_part);
   bf_window_name_steps (self, undo, redo);

@@ -2,10 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fold/allowance.h"
 
-/* Machinery's Handbook, 31st ed., p. 1421: thickness constants for soft, medium and hard metal,
- * and the rounded quarter turn that goes with them. */
+/* Machinery's Handbook, 31st ed., p. 1421: thickness constants for soft, medium and hard metal. */
 static const double handbook_constants[] = { 0.55, 0.64, 0.71 };
-static const double handbook_quarter_turn = 1.57;
 
 #define BOOK_K_ERROR 0.06
 #define TRIAL_K_ERROR 0.02
@@ -30,10 +28,19 @@ din_6935_k (double radius_mm, double thickness_mm)
   return CLAMP (0.65 + 0.5 * log10 (radius_mm / thickness_mm), 0.0, 1.0) / 2.0;
 }
 
+double
+bf_handbook_constant (BfHandbookGroup group)
+{
+  g_return_val_if_fail ((guint)group < G_N_ELEMENTS (handbook_constants), NAN);
+
+  return handbook_constants[group];
+}
+
 static double
 handbook_k (BfHandbookGroup group, double radius_mm, double thickness_mm)
 {
-  double square_mm = handbook_constants[group] * thickness_mm + handbook_quarter_turn * radius_mm;
+  double square_mm =
+      handbook_constants[group] * thickness_mm + BF_HANDBOOK_QUARTER_TURN * radius_mm;
 
   return (square_mm / G_PI_2 - radius_mm) / thickness_mm;
 }

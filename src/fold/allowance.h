@@ -34,6 +34,10 @@ double bf_setback_factor (double angle_rad);
  * 31st ed., p. 1421: allowance (c t + 1.57 R)·angle/90°) give what their allowance amounts to. */
 double bf_allowance_k (const BfAllowance *allowance, double radius_mm, double thickness_mm);
 
+/* The thickness constant of a group there, and the rounded quarter turn that goes with it. */
+double bf_handbook_constant (BfHandbookGroup group);
+#define BF_HANDBOOK_QUARTER_TURN 1.57
+
 /* How far off K may be either way: as the part says, else what its rule leaves open. Handbooks
  * differ by 0.06 for one metal and radius, a strip of one's own leaves about 0.02 (common
  * practice).

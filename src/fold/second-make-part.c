@@ -65,6 +65,35 @@ bf_made_base (const BfFold *fold,
   return TRUE;
 }
 
+gboolean
+bf_made_edge (const BfFold *fold, guint edge, double measured_mm, BfMadeSize *size)
+{
+  guint n;
+
+  g_return_val_if_fail (fold != NULL && size != NULL, FALSE);
+
+  n = bf_part_n_points (fold->part);
+  if (edge >= n)
+    return FALSE;
+  *size = (BfMadeSize){ .asked_mm = bf_part_edge_length_mm (fold->part, edge),
+                        .measured_mm = measured_mm,
+                        .bends = { -1, -1 },
+                        .grows = { 1, 1 },
+                        .n_cut_edges = 2 };
+  for (guint k = 0; k < 2; k++)
+    {
+      BfEdge next = { "base", BF_EDGE_INDEX, (edge + (k == 0 ? n - 1 : 1)) % n };
+      const BfFlange *flange = bf_part_flange_at (fold->part, &next);
+      const BfFace *face = flange != NULL ? bf_fold_face_called (fold, flange->id) : NULL;
+
+      if (face == NULL || face->bend < 0)
+        continue;
+      size->bends[k] = face->bend;
+      size->n_cut_edges--;
+    }
+  return TRUE;
+}
+
 void
 bf_made_expected (const BfFold *fold, const BfMadeSize *size, BfExpectedError *error)
 {

@@ -57,6 +57,10 @@ gboolean bf_made_base (const BfFold *fold,
                        const double asked_measured_mm[2],
                        BfMadeSize *size);
 
+/* An edge of the base, from one neighbouring edge to the other: each a bend, or cut. FALSE where
+ * the base has no such edge. */
+gboolean bf_made_edge (const BfFold *fold, guint edge, double measured_mm, BfMadeSize *size);
+
 /* How far off a size is to be expected. error: (out). */
 void bf_made_expected (const BfFold *fold, const BfMadeSize *size, BfExpectedError *error);
 

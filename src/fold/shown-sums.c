@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/defaults.h"
 #include "core/units.h"
 #include "fold/allowance.h"
 
@@ -13,8 +14,14 @@ static const struct
 {
   const char *name, *source;
 } sums[] = {
+  [BF_SUM_K] = { N_ ("K-factor"),
+                 N_ ("K is where the neutral line lies, from the inside, as a share of the "
+                     "thickness: a rule of thumb (common practice)") },
   [BF_SUM_ALLOWANCE] = { N_ ("Bend allowance"),
                          N_ ("Kalpakjian & Schmid, Manufacturing Engineering and Technology") },
+  [BF_SUM_SETBACK] = { N_ ("Setback and deduction"),
+                       N_ ("Geometry; past 90° a bend is measured to its outermost tangent, as "
+                           "DIN 6935 does") },
   [BF_SUM_SPRINGBACK] = { N_ ("Spring back"),
                           N_ ("Kalpakjian & Schmid, Manufacturing Engineering and Technology") },
   [BF_SUM_MOMENT] = { N_ ("Bending moment"),
@@ -32,8 +39,21 @@ static const struct
 const char *
 bf_sum_name (BfSumKind kind)
 {
-  g_return_val_if_fail (kind <= BF_SUM_HAND_BRAKE, NULL);
+  g_return_val_if_fail (kind < BF_N_SUMS, NULL);
   return _ (sums[kind].name);
+}
+
+/* K comes from where its rule does. */
+static const char *
+source_of (BfSumKind kind, const BfSumNumbers *n)
+{
+  if (kind == BF_SUM_K && n->rule == BF_ALLOWANCE_DIN_6935)
+    return "DIN 6935 (2011-10)";
+  if (kind == BF_SUM_K && n->rule == BF_ALLOWANCE_HANDBOOK)
+    return _ ("Machinery’s Handbook, 31st edition");
+  if (kind == BF_SUM_K && n->rule == BF_ALLOWANCE_TRIAL_BEND)
+    return _ ("A trial bend of one’s own");
+  return _ (sums[kind].source);
 }
 
 double
@@ -46,6 +66,8 @@ BfSumNumbers
 bf_sum_numbers (const BfFold *fold, const BfBendResult *bend)
 {
   const BfMaterial *material = bf_material_find (fold->part->metal.material);
+  const BfFlange *flange = bf_part_find_flange (fold->part, bend->flange);
+  BfAllowance allowance = bf_part_resolve_bend (fold->part, flange).allowance;
   gboolean scored = !isnan (bend->score_left_mm);
 
   return (BfSumNumbers){
@@ -53,6 +75,12 @@ bf_sum_numbers (const BfFold *fold, const BfBendResult *bend)
     .radius_mm = bend->inside_radius_mm,
     .thickness_mm = scored ? bend->score_left_mm : fold->part->metal.thickness_mm,
     .k = bend->k,
+    .k_error = bend->k_error,
+    .rule = allowance.rule,
+    .group = allowance.group,
+    .measure = fold->part->measure,
+    .face_radius_mm =
+        scored ? bend->score_left_mm - fold->part->metal.thickness_mm : bend->inside_radius_mm,
     .width_mm = bend->kept * bf_vec2_distance (bend->line[0], bend->line[1]),
     .lever_mm = bend->lever_mm,
     .yield_mpa = material == NULL ? NAN : material->yield_mpa,
@@ -103,6 +131,47 @@ show_allowance (const BfSumNumbers *n, double *result)
   *result = bf_bend_allowance_mm (n->angle_rad, n->radius_mm, n->thickness_mm, n->k);
   return fill_in ("BA = θ (R + K t) = # · (# + # · #) = # mm",
                   (const double[]){ n->angle_rad, n->radius_mm, n->k, n->thickness_mm, *result });
+}
+
+/* By DIN 6935 its k is held between 0 and 1, which the last line says. */
+static char *
+show_k (const BfSumNumbers *n, double *result)
+{
+  double r = n->radius_mm, t = n->thickness_mm, c = bf_handbook_constant (n->group);
+  double square = c * t + BF_HANDBOOK_QUARTER_TURN * r;
+
+  *result = n->k;
+  if (n->rule == BF_ALLOWANCE_DIN_6935)
+    return fill_in ("k = 0.65 + 0.5 log10 (R / t) = 0.65 + 0.5 log10 (# / #), 0 ≤ k ≤ 1: #\n"
+                    "K = k / 2 = #",
+                    (const double[]){ r, t, 2.0 * n->k, n->k });
+  if (n->rule == BF_ALLOWANCE_HANDBOOK)
+    return fill_in ("BA at 90° = c t + 1.57 R = # · # + 1.57 · # = # mm\n"
+                    "K = (BA / (π/2) − R) / t = (# / 1.5708 − #) / # = #",
+                    (const double[]){ c, t, r, square, square, r, t, n->k });
+  return fill_in ("K = # ± #", (const double[]){ n->k, n->k_error });
+}
+
+/* The outside setback also makes the deduction, whatever the sizes are measured by. */
+static char *
+show_setback (const BfSumNumbers *n, double *result)
+{
+  double r = n->radius_mm, t = n->thickness_mm, factor = bf_setback_factor (n->angle_rad);
+  double ba = bf_bend_allowance_mm (n->angle_rad, r, t, n->k), outside = (r + t) * factor;
+  gboolean inside = n->measure == BF_MEASURE_INSIDE;
+  g_autofree char *turn = NULL, *setback = NULL, *deduction = NULL;
+
+  *result = inside ? n->face_radius_mm * factor : outside;
+  turn = n->angle_rad <= G_PI_2 ? fill_in ("τ = tan (θ / 2) = tan (#° / 2) = #\n",
+                                           (const double[]){ bf_rad_to_deg (n->angle_rad), factor })
+                                : g_strdup ("θ > 90°: τ = 1\n");
+  setback = inside ? fill_in ("S = R τ = # · # = # mm\n",
+                              (const double[]){ n->face_radius_mm, factor, *result })
+                   : fill_in ("S = (R + t) τ = (# + #) · # = # mm\n",
+                              (const double[]){ r, t, factor, outside });
+  deduction = fill_in ("2 (R + t) τ − BA = # − # = # mm",
+                       (const double[]){ 2.0 * outside, ba, 2.0 * outside - ba });
+  return g_strconcat (turn, setback, deduction, NULL);
 }
 
 static char *
@@ -178,6 +247,12 @@ bf_sum_show (BfSumKind kind,
   g_return_val_if_fail (numbers != NULL && shown != NULL, FALSE);
   switch (kind)
     {
+    case BF_SUM_K:
+      words = show_k (numbers, &result);
+      break;
+    case BF_SUM_SETBACK:
+      words = show_setback (numbers, &result);
+      break;
     case BF_SUM_ALLOWANCE:
       words = show_allowance (numbers, &result);
       break;
@@ -197,12 +272,13 @@ bf_sum_show (BfSumKind kind,
       if (brake != NULL && brake->plate != NULL)
         words = show_hand_brake (numbers, brake->plate, &result);
       break;
+    case BF_N_SUMS:
     default:
       g_return_val_if_reached (FALSE);
     }
   if (!isfinite (result))
     return FALSE;
-  *shown = (BfShownSum){ kind, g_steal_pointer (&words), result, _ (sums[kind].source) };
+  *shown = (BfShownSum){ kind, g_steal_pointer (&words), result, source_of (kind, numbers) };
   return TRUE;
 }
 

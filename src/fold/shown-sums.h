@@ -10,19 +10,23 @@
 
 typedef enum
 {
+  BF_SUM_K,
   BF_SUM_ALLOWANCE,
+  BF_SUM_SETBACK,
   BF_SUM_SPRINGBACK,
   BF_SUM_MOMENT,
   BF_SUM_PUSH,
   BF_SUM_BRAKE_FORCE,
   BF_SUM_HAND_BRAKE,
+  BF_N_SUMS,
 } BfSumKind;
 
 typedef struct
 {
   BfSumKind kind;
   char *words;   /* the sum, a line a step, its numbers in the locale's decimal sign */
-  double result; /* allowance mm, radius sprung back mm, N·m, N, N, share of the plate's rating */
+  double result; /* K, allowance mm, setback mm, radius sprung back mm, N·m, N, N, share of the
+                  * plate's rating */
   const char *source; /* translated, static */
 } BfShownSum;
 
@@ -30,9 +34,13 @@ typedef struct
 typedef struct
 {
   double angle_rad, radius_mm, thickness_mm; /* of what bends: at a score its skin, no radius */
-  double k;
-  double width_mm; /* of metal along the bend, slots and openings taken off */
-  double lever_mm; /* NAN where nobody pushes */
+  double k, k_error;
+  BfAllowanceRule rule;
+  BfHandbookGroup group; /* handbook */
+  BfMeasure measure;
+  double face_radius_mm; /* as the two faces have it: below the radius at a score */
+  double width_mm;       /* of metal along the bend, slots and openings taken off */
+  double lever_mm;       /* NAN where nobody pushes */
   double yield_mpa, tensile_mpa, elastic_gpa; /* NAN for a metal that is not known */
 } BfSumNumbers;
 

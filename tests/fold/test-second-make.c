@@ -326,6 +326,32 @@ test_not_told (void)
     }
 }
 
+/* From wall to wall; with one wall gone, from the other to a cut edge. */
+static void
+test_edges (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = bf_fold (part), open = NULL;
+  BfMadeSize base, edge;
+  double asked[2] = { 120.0, 121.0 };
+
+  g_assert_true (bf_made_base (fold, "f0", "f2", asked, &base));
+  g_assert_true (bf_made_edge (fold, 1, 121.0, &edge));
+  g_assert_cmpfloat_with_epsilon (edge.asked_mm, 120.0, 1e-12);
+  g_assert_cmpint (edge.bends[0], ==, base.bends[0]);
+  g_assert_cmpint (edge.bends[1], ==, base.bends[1]);
+  g_assert_cmpuint (edge.n_cut_edges, ==, 0);
+  g_assert_false (bf_made_edge (fold, 4, 121.0, &edge));
+
+  g_ptr_array_remove_index (part->flanges, 2);
+  open = bf_fold (part);
+  g_assert_true (bf_made_edge (open, 1, 121.0, &edge));
+  g_assert_cmpuint (edge.n_cut_edges, ==, 1);
+  g_assert_cmpint (edge.bends[1], ==, -1);
+  g_assert_true (bf_made_edge (open, 2, NAN, &edge));
+  g_assert_cmpuint (edge.n_cut_edges, ==, 0);
+}
+
 static void
 test_refused (void)
 {
@@ -364,6 +390,7 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/second-make/next-blank", test_next_blank);
   g_test_add_func ("/fold/second-make/next-k", test_next_k);
   g_test_add_func ("/fold/second-make/not-told", test_not_told);
+  g_test_add_func ("/fold/second-make/edges", test_edges);
   g_test_add_func ("/fold/second-make/refused", test_refused);
   return g_test_run ();
 }

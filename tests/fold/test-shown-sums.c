@@ -3,6 +3,7 @@
 
 /* The sums that are shown, against worked examples, to the digits that their sources print. */
 
+#include "core/units.h"
 #include "fold/shown-sums.h"
 #include "look-up.h"
 #include "make-part.h"
@@ -55,6 +56,61 @@ test_springback (void)
                                       springbacks[i].within_mm);
       g_assert_nonnull (strstr (shown.words, springbacks[i].ratio));
       g_assert_nonnull (strstr (shown.words, springbacks[i].turned));
+    }
+}
+
+/* What is shown for a bend is what the fold has, for every rule, angle, measure and way. */
+static void
+test_k_and_setback (void)
+{
+  static const struct
+  {
+    BfAllowanceRule rule;
+    double angle_deg;
+    BfMeasure measure;
+    BfBendWay way;
+    const char *k, *source;
+  } rows[] = {
+    /* DIN 6935 at R = t: k 0.65, K 0.325. Handbook, medium, R = t: (0.64 + 1.57) / (π/2) − 1. */
+    { BF_ALLOWANCE_DIN_6935, 90.0, BF_MEASURE_OUTSIDE, BF_BEND_WAY_BAR, "K = k / 2 = 0.325",
+      "DIN 6935" },
+    { BF_ALLOWANCE_HANDBOOK, 60.0, BF_MEASURE_INSIDE, BF_BEND_WAY_BRAKE, "= 0.4069", "Machinery" },
+    { BF_ALLOWANCE_K_FACTOR, 120.0, BF_MEASURE_OUTSIDE, BF_BEND_WAY_BAR, "K = 0.42 ± 0.06",
+      "rule of thumb" },
+    { BF_ALLOWANCE_TRIAL_BEND, 120.0, BF_MEASURE_INSIDE, BF_BEND_WAY_BAR, "K = 0.42 ± 0.02",
+      "trial bend" },
+    { BF_ALLOWANCE_K_FACTOR, 90.0, BF_MEASURE_INSIDE, BF_BEND_WAY_SCORE, "K = 0.42 ± 0.06",
+      "rule of thumb" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, rows[i].angle_deg);
+      g_autoptr (BfFold) fold = NULL;
+      g_auto (BfShownSum) k = { .words = NULL };
+      g_auto (BfShownSum) setback = { .words = NULL };
+      g_auto (BfShownSum) allowance = { .words = NULL };
+      g_autofree char *deduction = NULL;
+      const BfBendResult *bend;
+      BfSumNumbers n;
+
+      part->measure = rows[i].measure;
+      part->bend.way = rows[i].way;
+      part->bend.allowance.rule = rows[i].rule;
+      fold = bf_fold (part);
+      bend = bf_fold_bend (fold, 0);
+      n = bf_sum_numbers (fold, bend);
+      g_assert_true (bf_sum_show (BF_SUM_K, &n, NULL, &k));
+      g_assert_true (bf_sum_show (BF_SUM_SETBACK, &n, NULL, &setback));
+      g_assert_true (bf_sum_show (BF_SUM_ALLOWANCE, &n, NULL, &allowance));
+      g_test_message ("%s\n%s\n%s", k.words, setback.words, allowance.words);
+      g_assert_cmpfloat_with_epsilon (k.result, bend->k, 1e-12);
+      g_assert_cmpfloat_with_epsilon (setback.result, bend->setback_mm, 1e-12);
+      g_assert_cmpfloat_with_epsilon (allowance.result, bend->allowance_mm, 1e-12);
+      g_assert_nonnull (strstr (k.words, rows[i].k));
+      g_assert_nonnull (strstr (k.source, rows[i].source));
+      deduction = bf_format_decimal (bend->deduction_mm, 4);
+      g_assert_nonnull (strstr (setback.words, deduction));
     }
 }
 
@@ -180,9 +236,10 @@ test_as_folded (void)
       fold = bf_fold (part);
       bend = find_bend (fold, "front");
       n = bf_sum_numbers (fold, bend);
-      for (BfSumKind kind = BF_SUM_ALLOWANCE; kind <= BF_SUM_PUSH; kind++)
+      for (BfSumKind kind = BF_SUM_K; kind <= BF_SUM_PUSH; kind++)
         {
-          const double wanted[] = { bend->allowance_mm, NAN, bend->moment_nm, bend->force_n };
+          const double wanted[] = { bend->k, bend->allowance_mm, bend->setback_mm,
+                                    NAN,     bend->moment_nm,    bend->force_n };
           g_auto (BfShownSum) shown = { .words = NULL };
           gboolean known = bf_sum_show (kind, &n, NULL, &shown);
 
@@ -216,6 +273,7 @@ main (int argc, char **argv)
   g_test_add_func ("/shown-sums/brake-force", test_brake_force);
   g_test_add_func ("/shown-sums/hand-brake", test_hand_brake);
   g_test_add_func ("/shown-sums/allowance", test_allowance);
+  g_test_add_func ("/shown-sums/k-and-setback", test_k_and_setback);
   g_test_add_func ("/shown-sums/as-folded", test_as_folded);
   g_test_add_func ("/shown-sums/unknown-metal", test_unknown_metal);
   return g_test_run ();
