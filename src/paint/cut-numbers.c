@@ -22,12 +22,34 @@ box_of (BfVec2 middle, double width_mm)
   return (BfBox){ bf_vec2_sub (middle, half), bf_vec2_add (middle, half) };
 }
 
-static gboolean
-is_free (const GArray *taken, const BfBox *box)
+/* Where numbers may stand: in the limit, and not on those that stand there. */
+typedef struct
 {
-  for (guint i = 0; i < taken->len; i++)
+  BfBox limit;
+  GArray *taken; /* BfBox */
+} Ground;
+
+/* The blank on paper, and round it the room that numbers are told to keep to. */
+static BfBox
+limit_of (const BfFold *fold, const BfFigurePlace *place)
+{
+  const BfBox *box = &fold->blank.box;
+  double left = place->left - BF_CUT_NUMBERS_MM, bottom = place->bottom + BF_CUT_NUMBERS_MM;
+  double right = place->left + BF_CUT_NUMBERS_MM, top = place->bottom - BF_CUT_NUMBERS_MM;
+
+  return (BfBox){ { left + place->scale * box->min.x, top - place->scale * box->max.y },
+                  { right + place->scale * box->max.x, bottom - place->scale * box->min.y } };
+}
+
+static gboolean
+is_free (const Ground *ground, const BfBox *box)
+{
+  if (box->min.x + GAP_MM < ground->limit.min.x || box->min.y < ground->limit.min.y ||
+      box->max.x - GAP_MM > ground->limit.max.x || box->max.y > ground->limit.max.y)
+    return FALSE;
+  for (guint i = 0; i < ground->taken->len; i++)
     {
-      const BfBox *other = &g_array_index (taken, BfBox, i);
+      const BfBox *other = &g_array_index (ground->taken, BfBox, i);
 
       if (box->min.x < other->max.x && other->min.x < box->max.x && box->min.y < other->max.y &&
           other->min.y < box->max.y)
@@ -38,7 +60,7 @@ is_free (const GArray *taken, const BfBox *box)
 
 /* at: the cut's middle on paper; waste: toward its waste, y down. */
 static gboolean
-find_place (const GArray *taken, BfVec2 at, BfVec2 waste, double width_mm, BfBox *found)
+find_place (const Ground *ground, BfVec2 at, BfVec2 waste, double width_mm, BfBox *found)
 {
   BfVec2 along = bf_vec2 (-waste.y, waste.x);
 
@@ -49,14 +71,15 @@ find_place (const GArray *taken, BfVec2 at, BfVec2 waste, double width_mm, BfBox
                          alongs_mm[i % G_N_ELEMENTS (alongs_mm)]);
 
       *found = box_of (middle, width_mm);
-      if (is_free (taken, found))
+      if (is_free (ground, found))
         return TRUE;
     }
   return FALSE;
 }
 
 static void
-draw_number (const BfFigurePlace *place, const BfCut *cut, guint number, GArray *taken, cairo_t *cr)
+draw_number (
+    const BfFigurePlace *place, const BfCut *cut, guint number, const Ground *ground, cairo_t *cr)
 {
   BfVec2 middle = bf_vec2_scale (bf_vec2_add (cut->from, cut->to), 0.5);
   BfVec2 at =
@@ -67,9 +90,9 @@ draw_number (const BfFigurePlace *place, const BfCut *cut, guint number, GArray 
 
   if (cut->inside && cut->length_mm * place->scale < LEAST_INSIDE_MM)
     return;
-  if (!find_place (taken, at, bf_vec2 (cut->waste.x, -cut->waste.y), bf_text_width (text), &box))
+  if (!find_place (ground, at, bf_vec2 (cut->waste.x, -cut->waste.y), bf_text_width (text), &box))
     return;
-  g_array_append_val (taken, box);
+  g_array_append_val (ground->taken, box);
   bf_text_draw (text, cr, box.min.x + GAP_MM, (box.min.y + box.max.y + CAP_MM) / 2.0);
 }
 
@@ -79,9 +102,10 @@ bf_cut_numbers_draw (const BfWork *work, BfVec2 size_mm, cairo_t *cr)
   BfFigurePlace place = bf_figure_place (work->fold, size_mm);
   BfCuttingWay by = work->fold->part->cutting.by;
   g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (BfBox));
+  Ground ground = { limit_of (work->fold, &place), taken };
 
   if (by != BF_CUTTING_DISC && by != BF_CUTTING_SNIPS)
     return;
   for (guint i = 0; i < work->cuts->len; i++)
-    draw_number (&place, bf_cut (work->cuts, i), i + 1, taken, cr);
+    draw_number (&place, bf_cut (work->cuts, i), i + 1, &ground, cr);
 }
