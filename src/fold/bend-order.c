@@ -3,6 +3,7 @@
 #include "fold/bend-order.h"
 
 #include "core/tolerance.h"
+#include "fold/bend-groups.h"
 #include "fold/formed.h"
 #include "fold/layout.h"
 
@@ -20,6 +21,8 @@ typedef struct
   const BfFold *fold;
   BfReachTest *test;
   gboolean *made; /* by bend: not opened yet */
+  guint *groups;  /* by bend: see fold/bend-groups.h */
+  GArray *left;   /* guint: the bends that are not opened yet */
   int opened;     /* the bend that was opened last, or −1 */
 } Search;
 
@@ -80,36 +83,101 @@ compare_bends (gconstpointer x, gconstpointer y, gpointer data)
   return (int)k - (int)i;
 }
 
-/* Opens the first that could be the last to be made; where none could, the first. */
 static BfBendStep
-open_one (Search *search, const GArray *left)
+open_bend (Search *search, guint bend)
 {
-  BfBendStep step, stuck = { 0 };
+  search->opened = (int)bend;
+  for (guint i = 0; i < search->left->len; i++)
+    if (g_array_index (search->left, guint, i) == bend)
+      {
+        g_array_remove_index (search->left, i);
+        break;
+      }
+  return (BfBendStep){ bend, search->groups[bend],
+                       bf_reach_try (search->test, bend, search->made) };
+}
 
-  for (guint i = 0; i < left->len; i++)
+static gboolean
+belongs_to (const Search *search, guint bend, guint other)
+{
+  return bend == other ||
+         (search->groups[bend] > 0 && search->groups[bend] == search->groups[other]);
+}
+
+/* Opens a bend, and all that rise in step with it; appends the steps (BfBendStep). */
+static void
+open_with_group (Search *search, guint bend, GArray *steps)
+{
+  gboolean found = TRUE;
+
+  for (guint i = 0; i < search->left->len; i++)
+    if (belongs_to (search, bend, g_array_index (search->left, guint, i)))
+      search->made[g_array_index (search->left, guint, i)] = FALSE;
+  while (found)
     {
-      step.bend = g_array_index (left, guint, i);
-      search->made[step.bend] = FALSE;
-      step.reach = bf_reach_try (search->test, step.bend, search->made);
-      if (step.reach.fault == BF_REACH_FREE)
-        return step;
-      search->made[step.bend] = TRUE;
-      if (i == 0)
-        stuck = step;
+      found = FALSE;
+      g_array_sort_with_data (search->left, compare_bends, search);
+      for (guint i = 0; i < search->left->len && !found; i++)
+        {
+          guint next = g_array_index (search->left, guint, i);
+          BfBendStep step;
+
+          found = belongs_to (search, bend, next);
+          if (!found)
+            continue;
+          step = open_bend (search, next);
+          g_array_append_val (steps, step);
+        }
     }
-  search->made[stuck.bend] = FALSE;
-  return stuck;
 }
 
 static void
-drop (GArray *left, guint bend)
+close_again (Search *search, const GArray *steps, int opened)
 {
-  for (guint i = 0; i < left->len; i++)
-    if (g_array_index (left, guint, i) == bend)
-      {
-        g_array_remove_index (left, i);
-        return;
-      }
+  for (guint i = 0; i < steps->len; i++)
+    {
+      guint bend = g_array_index (steps, BfBendStep, i).bend;
+
+      search->made[bend] = TRUE;
+      g_array_append_val (search->left, bend);
+    }
+  search->opened = opened;
+  g_array_sort_with_data (search->left, compare_bends, search);
+}
+
+static gboolean
+are_free (const GArray *steps)
+{
+  for (guint i = 0; i < steps->len; i++)
+    if (g_array_index (steps, BfBendStep, i).reach.fault != BF_REACH_FREE)
+      return FALSE;
+  return TRUE;
+}
+
+/* Opens the first that could be the last to be made; where none could, the first. Returns:
+ * (transfer full) (element-type BfBendStep), in the order in which they were opened. */
+static GArray *
+open_one (Search *search)
+{
+  int opened = search->opened;
+  GArray *stuck;
+  guint first;
+
+  g_array_sort_with_data (search->left, compare_bends, search);
+  first = g_array_index (search->left, guint, 0);
+  for (guint i = 0; i < search->left->len; i++)
+    {
+      GArray *steps = g_array_new (FALSE, FALSE, sizeof (BfBendStep));
+
+      open_with_group (search, g_array_index (search->left, guint, i), steps);
+      if (are_free (steps))
+        return steps;
+      close_again (search, steps, opened);
+      g_array_unref (steps);
+    }
+  stuck = g_array_new (FALSE, FALSE, sizeof (BfBendStep));
+  open_with_group (search, first, stuck);
+  return stuck;
 }
 
 GArray *
@@ -117,10 +185,12 @@ bf_bend_order (const BfFold *fold)
 {
   g_autoptr (BfReachTest) test = bf_reach_test_new (fold);
   g_autofree gboolean *made = g_new (gboolean, fold->bends->len + 1);
+  g_autofree guint *groups = g_new (guint, fold->bends->len + 1);
   g_autoptr (GArray) left = g_array_new (FALSE, FALSE, sizeof (guint));
   GArray *order = g_array_new (FALSE, FALSE, sizeof (BfBendStep));
-  Search search = { fold, test, made, -1 };
+  Search search = { fold, test, made, groups, left, -1 };
 
+  bf_bend_groups (fold, groups);
   for (guint i = 0; i < fold->bends->len; i++)
     {
       made[i] = TRUE;
@@ -128,15 +198,27 @@ bf_bend_order (const BfFold *fold)
     }
   while (left->len > 0)
     {
-      BfBendStep step;
+      g_autoptr (GArray) steps = open_one (&search);
 
-      g_array_sort_with_data (left, compare_bends, &search);
-      step = open_one (&search, left);
-      drop (left, step.bend);
-      search.opened = (int)step.bend;
-      g_array_prepend_val (order, step);
+      for (guint i = 0; i < steps->len; i++)
+        g_array_prepend_val (order, g_array_index (steps, BfBendStep, i));
     }
   return order;
+}
+
+/* How far up a step's bend stands when the first n_made are made. */
+static double
+fraction_after (const BfFold *fold, guint step, guint n_made)
+{
+  guint group = bf_fold_bend_step (fold, step)->in_step, n = 0, n_done = 0;
+
+  for (guint i = 0; i < fold->order->len && group > 0; i++)
+    if (bf_fold_bend_step (fold, i)->in_step == group)
+      {
+        n++;
+        n_done += i < n_made ? 1 : 0;
+      }
+  return group > 0 ? (double)n_done / n : step < n_made ? 1.0 : 0.0;
 }
 
 void
@@ -144,7 +226,7 @@ bf_fold_formed_after (const BfFold *fold, guint n_made, BfFormed *formed)
 {
   g_autofree double *fractions = g_new0 (double, fold->bends->len + 1);
 
-  for (guint i = 0; i < MIN (n_made, fold->order->len); i++)
-    fractions[bf_fold_bend_step (fold, i)->bend] = 1.0;
+  for (guint i = 0; i < fold->order->len; i++)
+    fractions[bf_fold_bend_step (fold, i)->bend] = fraction_after (fold, i, n_made);
   bf_formed_build_each (fold->layout, fold->faces, fractions, formed);
 }

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fold/bend-reach.h"
 
+#include "fold/bend-groups.h"
 #include "fold/convex.h"
 #include "fold/formed.h"
 #include "fold/layout.h"
@@ -29,6 +30,7 @@ struct BfReachTest
   GArray **parts;    /* of each face: BfConvexPart in the blank */
   double *areas_mm2; /* of each face */
   double *fractions; /* of each bend */
+  guint *groups;     /* of each bend: see fold/bend-groups.h */
   GArray **pieces;   /* of each face, as it stands now: BfConvex */
   BfSolid *slabs;    /* of each face, as it stands now */
   double give_mm;
@@ -43,9 +45,7 @@ typedef struct
   guint held_face;
 } Trial;
 
-/* ---- the metal
- * ----------------------------------------------------------------------------
- */
+/* ---- the metal ---------------------------------------------------------------------------- */
 
 static GArray *
 parts_of_face (const BfRing *outline)
@@ -72,6 +72,8 @@ bf_reach_test_new (const BfFold *fold)
   test->areas_mm2 = g_new0 (double, n);
   test->fractions = g_new0 (double, fold->bends->len + 1);
   test->slabs = g_new0 (BfSolid, n);
+  test->groups = g_new0 (guint, fold->bends->len + 1);
+  bf_bend_groups (fold, test->groups);
   test->give_mm = MIN (GIVE_MM, fold->part->metal.thickness_mm / 4.0);
   for (guint i = 0; i < n; i++)
     {
@@ -94,6 +96,7 @@ bf_reach_test_free (BfReachTest *test)
   g_free (test->pieces);
   g_free (test->areas_mm2);
   g_free (test->fractions);
+  g_free (test->groups);
   g_free (test->slabs);
   g_free (test);
 }
@@ -159,9 +162,7 @@ hangs_on (const BfFold *fold, guint face, guint bend)
   return FALSE;
 }
 
-/* ---- the bars
- * -----------------------------------------------------------------------------
- */
+/* ---- the bars -------------------------------------------------------------------------------- */
 
 static gboolean
 needs_bar (const BfBendResult *bend)
@@ -273,9 +274,7 @@ hold_mm (const Trial *trial)
   return far_mm;
 }
 
-/* ---- one bend
- * -----------------------------------------------------------------------------
- */
+/* ---- one bend -------------------------------------------------------------------------------- */
 
 /* The first face that swings into one that is held, or −1; where it hits in the
  * end is not for here to say. */
@@ -300,6 +299,15 @@ fault (const Trial *trial, BfReachFault what, int blocker, double clear_mm)
   return (BfReach){ trial->held, what, (guint)MAX (blocker, 0), clear_mm };
 }
 
+/* Turns the bend, and what rises in step with it. */
+static void
+turn_bend (BfReachTest *test, guint bend, double fraction)
+{
+  for (guint i = 0; i < test->fold->bends->len; i++)
+    if (i == bend || (test->groups[bend] > 0 && test->groups[i] == test->groups[bend]))
+      test->fractions[i] = fraction;
+}
+
 /* As it stands at one place of its swing. */
 static BfReach
 look (const Trial *trial, double fraction)
@@ -308,7 +316,7 @@ look (const Trial *trial, double fraction)
   const BfBendResult *bend = bf_fold_bend (test->fold, trial->bend);
   int blocker = -1;
 
-  test->fractions[trial->bend] = fraction;
+  turn_bend (test, trial->bend, fraction);
   stand (test);
   if (needs_bar (bend) && bend->angle_rad * fraction <= bf_deg_to_rad (BF_BAR_MOST_DEG))
     blocker = find_bar_blocker (trial, BF_BAR_WIDTH_MM);

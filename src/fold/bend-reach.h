@@ -50,5 +50,6 @@ void bf_reach_test_free (BfReachTest *test);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfReachTest, bf_reach_test_free)
 
 /* Whether bend can be made while those are made for which made[] is TRUE and the others lie flat.
- * The side with more metal is held if either can be. */
+ * What rises in step with it (fold/bend-groups.h) stands as far up as it does. The side with more
+ * metal is held if either can be. */
 BfReach bf_reach_try (BfReachTest *test, guint bend, const gboolean *made);

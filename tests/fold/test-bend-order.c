@@ -208,6 +208,126 @@ test_mirror (void)
     }
 }
 
+/* ---- walls that share a folded corner ------------------------------------------------------- */
+
+/* A tray of 0.5 mm, its corners folded for which the bit is set; the others are open. */
+static BfPart *
+make_folded (double width_mm, double depth_mm, guint corners)
+{
+  BfPart *part = make_tray (width_mm, depth_mm, 12.0, 90.0);
+
+  part->metal.thickness_mm = part->bend.inside_radius_mm = 0.5;
+  for (guint i = 0; i < 4; i++)
+    {
+      BfCorner *corner = bf_corner_new ("base", i);
+
+      corner->join = corners & (1u << i) ? BF_JOIN_FOLDED : BF_JOIN_OPEN;
+      g_ptr_array_add (part->corners, corner);
+    }
+  return part;
+}
+
+/* The order, what rises in step in brackets. */
+static char *
+groups_words (const BfFold *fold)
+{
+  GString *words = g_string_new (NULL);
+  guint last = 0;
+
+  for (guint i = 0; i < fold->order->len; i++)
+    {
+      const BfBendStep *step = bf_fold_bend_step (fold, i);
+
+      if (last > 0 && step->in_step != last)
+        g_string_append (words, ")");
+      g_string_append_printf (words, "%s%s%s", i > 0 ? " " : "",
+                              step->in_step > 0 && step->in_step != last ? "(" : "",
+                              bf_fold_bend (fold, step->bend)->flange);
+      last = step->in_step;
+    }
+  return g_strdup_printf ("%s%s", g_string_free (words, FALSE), last > 0 ? ")" : "");
+}
+
+/* Corner i lies between wall i − 1 and wall i. The long walls of a tray are f0 and f2. */
+static const struct
+{
+  guint corners;
+  const char *words;
+} in_step[] = {
+  { 0, "f0 f2 f1 f3" },
+  { 1u << 1, "f3 f2 (f0 f1)" },
+  { 15, "(f0 f2 f1 f3)" },
+  { 5, "(f1 f2) (f0 f3)" },
+  { (1u << 1) | (1u << 2), "f3 (f0 f2 f1)" },
+};
+
+static void
+test_in_step (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (in_step); i++)
+    {
+      g_autoptr (BfPart) part = make_folded (200.0, 120.0, in_step[i].corners);
+      g_autoptr (BfFold) fold = bf_fold (part);
+      g_autofree char *words = groups_words (fold);
+
+      g_assert_cmpstr (words, ==, in_step[i].words);
+      g_assert_null (find_check (fold, "cannot-reach", NULL));
+    }
+}
+
+/* Of four walls that rise in step each stands a quarter up when the first has had its turn. */
+static void
+test_stand_in_step (void)
+{
+  g_autoptr (BfPart) part = make_folded (200.0, 120.0, 15);
+  g_autoptr (BfFold) fold = bf_fold (part);
+
+  for (guint made = 0; made <= 4; made++)
+    {
+      g_auto (BfFormed) formed = { 0 };
+      guint n = 0;
+
+      bf_fold_formed_after (fold, made, &formed);
+      for (guint i = 0; i < formed.solids->len; i++)
+        {
+          const BfSolid *solid = bf_formed_solid (&formed, i);
+
+          if (solid->kind != BF_SOLID_SECTOR || solid->on != 0)
+            continue;
+          g_assert_cmpfloat_with_epsilon (solid->angle_rad, G_PI_2 * made / 4.0, 1e-5);
+          n++;
+        }
+      g_assert_cmpuint (n, ==, 4);
+    }
+}
+
+static guint
+count_out_of_reach (BfPart *part)
+{
+  g_autoptr (BfFold) fold = bf_fold (part);
+  guint n = 0;
+
+  for (guint i = 0; i < fold->checks->len; i++)
+    n += g_str_equal (bf_fold_check (fold, i)->code, "cannot-reach") ? 1 : 0;
+  return n;
+}
+
+/* Walls that rise in step all stand in each other's way. In a tray that is narrower than the bar,
+ * with walls too low to lie between bars themselves, one long wall can be made before the other
+ * stands, but not two in step. */
+static void
+test_in_step_blocks (void)
+{
+  for (guint i = 0; i < 2; i++)
+    {
+      g_autoptr (BfPart) part = make_folded (120.0, 19.0, i == 0 ? 0 : 15);
+
+      for (guint k = 0; k < 4; k++)
+        ((BfFlange *)part->flanges->pdata[k])->length_mm = 6.5;
+      g_assert_cmpuint (count_out_of_reach (part), ==, i == 0 ? 1 : 2);
+    }
+}
+
 /* Every part that we show people can be made. */
 static void
 test_examples (void)
@@ -247,6 +367,9 @@ main (int argc, char **argv)
   g_test_add_func ("/bend-order/every-bend-once", test_every_bend_once);
   g_test_add_func ("/bend-order/steps-hold", test_steps_hold);
   g_test_add_func ("/bend-order/mirror", test_mirror);
+  g_test_add_func ("/bend-order/in-step", test_in_step);
+  g_test_add_func ("/bend-order/stand-in-step", test_stand_in_step);
+  g_test_add_func ("/bend-order/in-step-blocks", test_in_step_blocks);
   g_test_add_func ("/bend-order/examples", test_examples);
   return g_test_run ();
 }

@@ -189,6 +189,51 @@ test_on_the_way (void)
   g_assert_cmpfloat (fastest, <, 4.0);
 }
 
+/* ---- scored walls -------------------------------------------------------------------------- */
+
+/* A wall that is scored has a thin skin for a bend, which the folds would tear off: a corner with
+ * one is left open, and says why. A part that is scored but for the corner's two walls is folded,
+ * its folds as over a bar. */
+static const struct
+{
+  BfBendWay part, before, after; /* of the walls at corner 1 */
+  gboolean folds;
+} scored[] = {
+  { BF_BEND_WAY_BAR, BF_BEND_WAY_UNSET, BF_BEND_WAY_UNSET, TRUE },
+  { BF_BEND_WAY_SCORE, BF_BEND_WAY_UNSET, BF_BEND_WAY_UNSET, FALSE },
+  { BF_BEND_WAY_BAR, BF_BEND_WAY_SCORE, BF_BEND_WAY_UNSET, FALSE },
+  { BF_BEND_WAY_BAR, BF_BEND_WAY_UNSET, BF_BEND_WAY_SCORE, FALSE },
+  { BF_BEND_WAY_SCORE, BF_BEND_WAY_BAR, BF_BEND_WAY_BAR, TRUE },
+};
+
+static void
+test_scored (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (scored); i++)
+    {
+      g_autoptr (BfPart) part = make_folded (200.0, 120.0, 40.0);
+      g_autoptr (BfFold) fold = NULL;
+      const BfCheck *check;
+
+      part->bend.way = scored[i].part;
+      part->bend.inside_radius_mm = part->bend.allowance.k = NAN;
+      ((BfFlange *)part->flanges->pdata[0])->bend.way = scored[i].before;
+      ((BfFlange *)part->flanges->pdata[1])->bend.way = scored[i].after;
+      fold = bf_fold (part);
+      check = find_check (fold, "fold-not-made", "base:1");
+      g_assert_true ((check == NULL) == scored[i].folds);
+      if (check != NULL)
+        {
+          g_assert_cmpint (check->severity, ==, BF_SEVERITY_LOOK_AT);
+          g_assert_nonnull (strstr (check->message, "no score"));
+        }
+      g_assert_null (find_check (fold, "faces-collide", NULL));
+      g_assert_null (find_check (fold, "blank-overlaps-itself", NULL));
+      for (guint k = 0; k < fold->folded->len; k++)
+        g_assert_cmpfloat (miss_mm (fold, bf_fold_folded_corner (fold, k), &fold->formed), <, 1e-9);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -196,5 +241,6 @@ main (int argc, char **argv)
   g_test_add_func ("/folded-corner/by-hand", test_by_hand);
   g_test_add_func ("/folded-corner/closes", test_closes);
   g_test_add_func ("/folded-corner/on-the-way", test_on_the_way);
+  g_test_add_func ("/folded-corner/scored", test_scored);
   return g_test_run ();
 }
