@@ -124,13 +124,56 @@ caution_of (const BfBendResult *bend)
   return _ ("Fingers off the closing side.");
 }
 
+/* The names of what rises in step with a step's bend: "back, left and right". */
+static char *
+others_in_step (const BfFold *fold, const BfBendStep *step)
+{
+  GString *names = g_string_new (NULL);
+  guint n = 0, n_named = 0;
+
+  for (guint i = 0; i < fold->order->len; i++)
+    n += bf_fold_bend_step (fold, i)->in_step == step->in_step ? 1 : 0;
+  for (guint i = 0; i < fold->order->len; i++)
+    {
+      const BfBendStep *other = bf_fold_bend_step (fold, i);
+
+      if (other->in_step != step->in_step || other->bend == step->bend)
+        continue;
+      n_named++;
+      if (n_named > 1)
+        /* Translators: between names in a list, and before the last of them */
+        g_string_append (names, n_named + 1 == n ? _ (" and ") : _ (", "));
+      g_string_append (names, bf_fold_bend (fold, other->bend)->flange);
+    }
+  return g_string_free (names, FALSE);
+}
+
+/* What shares a folded corner rises in step: told in full where the first of them has its turn. */
+static char *
+in_step_words (const BfFold *fold, guint at)
+{
+  const BfBendStep *step = bf_fold_bend_step (fold, at);
+  gboolean first = at == 0 || bf_fold_bend_step (fold, at - 1)->in_step != step->in_step;
+  g_autofree char *others = step->in_step > 0 ? others_in_step (fold, step) : NULL;
+
+  if (others == NULL)
+    return NULL;
+  if (first)
+    /* Translators: the names of flanges, "back, left and right" */
+    return g_strdup_printf (_ ("It rises in step with %s: each a third of the way, then round "
+                               "again, and press the folds between them inward as they come up."),
+                            others);
+  /* Translators: the names of flanges, "back, left and right" */
+  return g_strdup_printf (_ ("In step with %s."), others);
+}
+
 void
 bf_work_add_bend (BfWork *work)
 {
   if (work->fold->folded->len > 0)
     bf_work_add (work, BF_STAGE_BEND,
-                 g_strdup (_ ("Crease the corners first. Walls that share a folded corner come up "
-                              "together, a little each in turn.")))
+                 g_strdup (_ ("Crease the corners first: strike their folds with a blunt edge over "
+                              "wood, so that they know which way to go.")))
         ->shows = BF_SHOWS_BLANK;
   for (guint i = 0; i < work->fold->order->len; i++)
     {
@@ -138,7 +181,9 @@ bf_work_add_bend (BfWork *work)
       const BfBendResult *bend = bf_fold_bend (work->fold, turn->bend);
       g_autofree char *what = what_words (bend);
       g_autofree char *hold = hold_words (work->fold, turn);
-      BfWorkStep *step = bf_work_add (work, BF_STAGE_BEND, g_strconcat (what, " ", hold, NULL));
+      g_autofree char *in_step = in_step_words (work->fold, i);
+      BfWorkStep *step =
+          bf_work_add (work, BF_STAGE_BEND, g_strjoin (" ", what, hold, in_step, NULL));
 
       add_numbers (work, step, bend);
       step->caution = caution_of (bend);

@@ -194,10 +194,26 @@ test_folded (void)
   g_assert_cmpuint (work->fold->folded->len, ==, 4);
   g_assert_cmpuint (bf_work_n_steps (work, BF_STAGE_BEND), ==, 5);
   g_assert_nonnull (
-      strstr (bf_work_stage_step (work, BF_STAGE_BEND, 0)->words, "come up together"));
+      strstr (bf_work_stage_step (work, BF_STAGE_BEND, 0)->words, "Crease the corners first"));
+  g_assert_nonnull (strstr (bf_work_stage_step (work, BF_STAGE_BEND, 1)->words,
+                            "It rises in step with f2, f1 and f3: each a third of the way"));
+  for (guint i = 2; i < 5; i++)
+    g_assert_nonnull (
+        strstr (bf_work_stage_step (work, BF_STAGE_BEND, i)->words, "In step with f"));
   g_assert_cmpuint (bf_work_n_steps (work, BF_STAGE_JOIN), ==, 1);
   g_assert_cmpstr (number_of (bf_work_stage_step (work, BF_STAGE_JOIN, 0), "corners")->value, ==,
                    "4");
+}
+
+/* Where no corner is folded nothing rises in step. */
+static void
+test_not_in_step (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 30.0, 90.0);
+  g_autoptr (BfWork) work = work_of (part);
+
+  for (guint i = 0; i < bf_work_n_steps (work, BF_STAGE_BEND); i++)
+    g_assert_null (strstr (bf_work_stage_step (work, BF_STAGE_BEND, i)->words, "step with"));
 }
 
 /* A part that is mostly flange is held by the flange. */
@@ -351,6 +367,7 @@ main (int argc, char **argv)
   g_test_add_func ("/make/work/bend-words", test_bend_words);
   g_test_add_func ("/make/work/weakened", test_weakened);
   g_test_add_func ("/make/work/folded", test_folded);
+  g_test_add_func ("/make/work/not-in-step", test_not_in_step);
   g_test_add_func ("/make/work/held-by-flange", test_held_by_flange);
   g_test_add_func ("/make/work/formed-after", test_formed_after);
   g_test_add_func ("/make/work/join-order", test_join_order);
