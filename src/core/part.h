@@ -169,6 +169,7 @@ typedef struct
   double start_taper_deg, end_taper_deg;
   BfEndRelief start_relief, end_relief;
   BfBend bend;
+  gboolean is_tab;    /* put there by a fold, to join a corner (fold/tabs.h); in no file */
   JsonObject *source; /* the object as read, for members we do not know; may be NULL */
 } BfFlange;
 

@@ -173,7 +173,7 @@ find_meeting (BfLayout *layout, BfMeeting meeting, const GPtrArray *before, cons
   const BfFlap *a = nearest (before, BF_SIDE_END), *b = nearest (after, BF_SIDE_START);
   BfVec2 end;
 
-  if (a == NULL || b == NULL || bf_is_tab (a->flange) || bf_is_tab (b->flange))
+  if (a == NULL || b == NULL || a->flange->is_tab || b->flange->is_tab)
     return;
   end = bf_vec2_along (a->edge_start, a->edge_e, a->edge_length_mm);
   if (bf_vec2_distance (end, b->edge_start) > BF_TOLERANCE_SIZE_MM)

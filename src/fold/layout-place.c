@@ -4,7 +4,6 @@
 
 #include "core/tolerance.h"
 #include "fold/side.h"
-#include "fold/tabs.h"
 
 BfVec2
 bf_flap_to_blank (const BfFlap *flap, double u_mm, double w_mm)
@@ -57,7 +56,7 @@ find_base_edge (const BfLayout *layout, BfFlap *flap)
 static gboolean
 shares_corner (const GPtrArray *on_side)
 {
-  return on_side != NULL && !bf_is_tab (((const BfFlap *)g_ptr_array_index (on_side, 0))->flange);
+  return on_side != NULL && !((const BfFlap *)g_ptr_array_index (on_side, 0))->flange->is_tab;
 }
 
 /* q of the parent's side at which an edge on its tip starts or ends. On sloping sides a child takes

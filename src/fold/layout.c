@@ -8,7 +8,6 @@
 #include "fold/free-corners.h"
 #include "fold/layout-sides.h"
 #include "fold/score.h"
-#include "fold/tabs.h"
 
 /* ---- building ---------------------------------------------------------------------------- */
 
@@ -39,7 +38,7 @@ init_flap (const BfLayout *layout, BfFlap *flap, const BfFlange *flange)
   flap->bend = bf_bend_as_folded (part, flange);
   flap->angle_rad = bf_deg_to_rad (flange->angle_deg);
   bf_bend_sums (&flap->bend, flap->angle_rad, layout->thickness_mm,
-                bf_is_tab (flange) ? BF_MEASURE_OUTSIDE : part->measure, &flap->sums);
+                flange->is_tab ? BF_MEASURE_OUTSIDE : part->measure, &flap->sums);
   flap->radius_mm = flap->sums.face_radius_mm;
   flap->tip_w_mm = flange->length_mm - flap->sums.setback_mm;
   for (int i = 0; i < 2; i++)

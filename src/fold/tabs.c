@@ -40,23 +40,6 @@ static const struct
 
 #define HEM_RAD (G_PI - 1e-6)
 
-char *
-bf_tab_id (const char *wall, BfSideName end)
-{
-  return g_strconcat (wall, end == BF_SIDE_START ? "-start-tab" : "-end-tab", NULL);
-}
-
-gboolean
-bf_is_tab (const BfFlange *flange)
-{
-  g_autofree char *id = NULL;
-
-  if (flange->edge != BF_EDGE_START && flange->edge != BF_EDGE_END)
-    return FALSE;
-  id = bf_tab_id (flange->on, flange->edge == BF_EDGE_START ? BF_SIDE_START : BF_SIDE_END);
-  return strcmp (id, flange->id) == 0;
-}
-
 static BfEdgeKind
 edge_of (BfSideName name)
 {
@@ -67,19 +50,10 @@ const BfFlap *
 bf_tab_of (const BfLayout *layout, const BfMeeting *meeting)
 {
   BfSideName name = meeting->end_wall;
-  const BfFlap *covered = bf_meeting_flap (layout, meeting, name), *tab;
-  g_autofree char *id = NULL;
-  int found;
+  const GPtrArray *on_side = bf_meeting_flap (layout, meeting, name)->on_side[name];
+  const BfFlap *first = on_side == NULL ? NULL : g_ptr_array_index (on_side, 0);
 
-  if (meeting->join != BF_JOIN_TAB)
-    return NULL;
-  id = bf_tab_id (covered->flange->id, name);
-  found = bf_layout_find_flap (layout, id);
-  tab = found < 0 ? NULL : &layout->flaps[found];
-  if (tab == NULL || tab->parent < 0 || &layout->flaps[tab->parent] != covered ||
-      tab->flange->edge != edge_of (name))
-    return NULL;
-  return tab;
+  return meeting->join == BF_JOIN_TAB && first != NULL && first->flange->is_tab ? first : NULL;
 }
 
 static double
@@ -258,12 +232,30 @@ set_ends (BfFlange *tab, const RootEnd *root, const RootEnd *tip)
   tab->end_taper_deg = bf_rad_to_deg (end->taper_rad);
 }
 
+/* "right-start-tab", or, where the person has a flange of that name, "right-start-tab-2". Returns:
+ * (transfer full). */
+static char *
+tab_id (const BfPart *part, const char *wall, BfSideName end)
+{
+  const char *side = end == BF_SIDE_START ? "start" : "end";
+  char *id = g_strdup_printf ("%s-%s-tab", wall, side);
+
+  for (guint i = 2; bf_part_find_flange (part, id) != NULL; i++)
+    {
+      g_free (id);
+      id = g_strdup_printf ("%s-%s-tab-%u", wall, side, i);
+    }
+  return id;
+}
+
 static BfFlange *
-new_tab (const BfLayout *layout, const BfMeeting *meeting, const char *id)
+new_tab (const BfLayout *layout, const BfMeeting *meeting)
 {
   const BfFlap *wall = bf_meeting_flap (layout, meeting, meeting->end_wall);
+  g_autofree char *id = tab_id (layout->part, wall->flange->id, meeting->end_wall);
   BfFlange *tab = bf_flange_new (id);
 
+  tab->is_tab = TRUE;
   g_free (tab->on);
   tab->on = g_strdup (wall->flange->id);
   tab->edge = edge_of (meeting->end_wall);
@@ -284,15 +276,13 @@ make_tab (const BfLayout *layout, const BfMeeting *meeting)
   const BfFlap *covering = bf_meeting_flap (layout, meeting, bf_other_side (name));
   double edge = EDGE_OF_HOLES * hole_mm (layout->part), inset, end_inset, slope, tilt;
   double strip = MAX (2.0 * layout->thickness_mm, LEAST_STRIP_MM);
-  g_autofree char *id = bf_tab_id (wall->flange->id, name);
-  g_autoptr (BfFlange) tab = new_tab (layout, meeting, id);
+  g_autoptr (BfFlange) tab = new_tab (layout, meeting);
   Reach reach;
   RootEnd root, tip;
 
   size_tab (layout, tab, &inset);
   if (!find_reach (layout, meeting, &reach) || reach.end_mm < wall->tip_w_mm / 2.0 ||
-      turns_under_lip (wall, &reach) || !find_root_end (layout, meeting, inset + strip, &root) ||
-      bf_part_find_flange (layout->part, id) != NULL)
+      turns_under_lip (wall, &reach) || !find_root_end (layout, meeting, inset + strip, &root))
     return NULL;
   end_inset = wall->on_tip != NULL || covering->on_tip != NULL ? inset : 0.0;
   slope = sqrt (1.0 + reach.lean * reach.lean);

@@ -3,7 +3,6 @@
 #include "make/join-plan.h"
 
 #include "core/tolerance.h"
-#include "fold/tabs.h"
 
 /* A tack is about so long (common practice). */
 #define TACK_MM 5.0
@@ -20,10 +19,17 @@ bf_join_n_tacks (double length_mm)
 static gboolean
 has_tab (const BfFold *fold, const BfSeam *seam)
 {
-  g_autofree char *before = bf_tab_id (seam->before, BF_SIDE_END);
-  g_autofree char *after = bf_tab_id (seam->after, BF_SIDE_START);
+  for (guint i = 0; i < bf_part_n_flanges (fold->part); i++)
+    {
+      const BfFlange *flange = bf_part_flange (fold->part, i);
+      const char *wall = flange->edge == BF_EDGE_END     ? seam->before
+                         : flange->edge == BF_EDGE_START ? seam->after
+                                                         : "";
 
-  return bf_fold_find_face (fold, before) >= 0 || bf_fold_find_face (fold, after) >= 0;
+      if (flange->is_tab && strcmp (flange->on, wall) == 0)
+        return TRUE;
+    }
+  return FALSE;
 }
 
 static gboolean

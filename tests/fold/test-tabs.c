@@ -51,8 +51,8 @@ n_tabs (const BfFold *fold)
 {
   guint n = 0;
 
-  for (guint i = 0; i < fold->faces->len; i++)
-    n += g_str_has_suffix (bf_fold_face (fold, i)->id, "-tab") ? 1 : 0;
+  for (guint i = 0; i < bf_part_n_flanges (fold->part); i++)
+    n += bf_part_flange (fold->part, i)->is_tab ? 1 : 0;
   return n;
 }
 
@@ -91,6 +91,50 @@ test_by_hand (void)
     }
   g_assert_cmpuint (fold->part->flanges->len, ==, 8);
   g_assert_cmpuint (fold->asked->flanges->len, ==, 4);
+}
+
+/* A wall with a flange on its start side and one on its tip that meet, sizes inside. */
+static BfFold *
+fold_with_ear (const char *ear_id)
+{
+  g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
+
+  part->measure = BF_MEASURE_INSIDE;
+  part->joining = BF_JOINING_RIVETED;
+  add_flange (part, "right", 1, 40.0, 90.0);
+  add_ear (part, ear_id, "right", BF_EDGE_START, 25.0);
+  add_lip (part, "lip", "right", 20.0, 90.0);
+  return bf_fold (part);
+}
+
+/* What a person draws is what it is, whatever its name. */
+static void
+test_named_like_tab (void)
+{
+  g_autoptr (BfFold) fold = fold_with_ear ("right-start-tab"), same = fold_with_ear ("right-start");
+
+  g_assert_cmpuint (n_tabs (fold), ==, 0);
+  g_assert_cmpuint (fold->checks->len, ==, same->checks->len);
+  g_assert_cmpuint (fold->reliefs->len, ==, same->reliefs->len);
+  g_assert_cmpfloat_with_epsilon (fold->blank.area_mm2, same->blank.area_mm2, 1e-9);
+  g_assert_cmpfloat_with_epsilon (find_bend (fold, "right-start-tab")->setback_mm, 1.5, 1e-12);
+}
+
+/* A name that is taken is no reason to leave a tab out. */
+static void
+test_name_taken (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = NULL;
+
+  part->joining = BF_JOINING_RIVETED;
+  add_lip (part, "f1-start-tab", "f0", 12.0, 90.0);
+  fold = bf_fold (part);
+  g_assert_cmpuint (n_tabs (fold), ==, 4);
+  g_assert_null (find_check (fold, "tab-not-made", NULL));
+  g_assert_cmpuint (find_bend (fold, "f1-start-tab-2")->face, !=,
+                    find_bend (fold, "f1-start-tab")->face);
+  g_assert_cmpstr (bf_part_find_flange (fold->part, "f1-start-tab-2")->on, ==, "f1");
 }
 
 /* All round bases of three to eight sides, walls that lean every way, up and down, sizes inside and
@@ -182,6 +226,8 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/tabs/by-hand", test_by_hand);
+  g_test_add_func ("/tabs/named-like-tab", test_named_like_tab);
+  g_test_add_func ("/tabs/name-taken", test_name_taken);
   g_test_add_func ("/tabs/rings", test_rings);
   g_test_add_func ("/tabs/no-room", test_no_room);
   return g_test_run ();
