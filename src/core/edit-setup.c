@@ -14,6 +14,16 @@ bf_edit_name (const BfPart *part, const char *name)
 }
 
 BfPart *
+bf_edit_quantity (const BfPart *part, guint quantity)
+{
+  g_return_val_if_fail (part != NULL && quantity >= 1 && quantity <= BF_QUANTITY_MAX, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  copy->quantity = quantity;
+  return copy;
+}
+
+BfPart *
 bf_edit_material (const BfPart *part, const char *material)
 {
   g_return_val_if_fail (part != NULL && material != NULL, NULL);

@@ -169,6 +169,9 @@ bf_edit_opening_size (const BfPart *part, guint index, double size_mm) G_GNUC_WA
 /* --- the set-up (core/edit-setup.c) --- */
 
 BfPart *bf_edit_name (const BfPart *part, const char *name) G_GNUC_WARN_UNUSED_RESULT;
+
+/* How many alike are made: 1 to BF_QUANTITY_MAX. */
+BfPart *bf_edit_quantity (const BfPart *part, guint quantity) G_GNUC_WARN_UNUSED_RESULT;
 BfPart *bf_edit_material (const BfPart *part, const char *material) G_GNUC_WARN_UNUSED_RESULT;
 BfPart *bf_edit_thickness (const BfPart *part, double thickness_mm) G_GNUC_WARN_UNUSED_RESULT;
 

@@ -37,10 +37,7 @@ check_version (BfReader *reader, const BfPlace *root)
 
   if (!bf_reader_require (reader, root, "version", _ ("a version number")))
     return;
-  version = bf_read_number (reader, root, "version", &rule, NAN);
-  if (reader->error == NULL && version - floor (version) > 0.0)
-    bf_reader_expected (reader, "version", _ ("a whole number"),
-                        json_object_get_member (root->object, "version"));
+  version = bf_read_whole (reader, root, "version", &rule, NAN);
   if (reader->error == NULL && version > VERSION)
     g_set_error (&reader->error, BF_PART_ERROR, BF_PART_ERROR_FORMAT,
                  /* Translators: version numbers of a file format. */
@@ -218,11 +215,22 @@ read_text (BfReader *reader, const BfPlace *root, const char *name, char **text)
 }
 
 static void
+read_quantity (BfReader *reader, const BfPlace *root, BfPart *part)
+{
+  static const BfNumberRule rule = { N_ ("a whole number"), 1.0, BF_QUANTITY_MAX, FALSE };
+  double quantity = bf_read_whole (reader, root, "quantity", &rule, part->quantity);
+
+  if (reader->error == NULL)
+    part->quantity = (guint)quantity;
+}
+
+static void
 read_part (BfReader *reader, const BfPlace *root, BfPart *part)
 {
   check_format (reader, root);
   check_version (reader, root);
   read_text (reader, root, "name", &part->name);
+  read_quantity (reader, root, part);
   part->units = (BfUnits)bf_read_word (reader, root, "units", &bf_names_units, BF_UNITS_MM);
   part->measure =
       (BfMeasure)bf_read_word (reader, root, "measure", &bf_names_measure, BF_MEASURE_OUTSIDE);

@@ -175,6 +175,21 @@ bf_read_number (BfReader *reader,
   return bf_read_number_node (reader, node, bf_reader_path (reader, place->path, name), rule);
 }
 
+double
+bf_read_whole (BfReader *reader,
+               const BfPlace *place,
+               const char *name,
+               const BfNumberRule *rule,
+               double otherwise)
+{
+  double value = bf_read_number (reader, place, name, rule, otherwise);
+
+  if (value - floor (value) > 0.0)
+    bf_reader_expected (reader, bf_reader_path (reader, place->path, name), _ ("a whole number"),
+                        json_object_get_member (place->object, name));
+  return value;
+}
+
 guint
 bf_read_index (BfReader *reader, const BfPlace *place, const char *name)
 {

@@ -57,6 +57,12 @@ double bf_read_number (BfReader *reader,
                        const char *name,
                        const BfNumberRule *rule,
                        double otherwise);
+/* The same, whole. */
+double bf_read_whole (BfReader *reader,
+                      const BfPlace *place,
+                      const char *name,
+                      const BfNumberRule *rule,
+                      double otherwise);
 guint bf_read_index (BfReader *reader, const BfPlace *place, const char *name);
 int bf_read_word (
     BfReader *reader, const BfPlace *place, const char *name, const BfNames *names, int otherwise);

@@ -197,6 +197,7 @@ write_head (JsonObject *root, const BfPart *part)
   bf_write_word (root, "format", "benchfold-part");
   json_object_set_int_member (root, "version", 1);
   bf_write_word (root, "name", part->name);
+  json_object_set_int_member (root, "quantity", part->quantity);
   bf_write_word (root, "units", bf_units_name (part->units));
   bf_write_word (root, "measure", bf_measure_name (part->measure));
 }
@@ -204,10 +205,10 @@ write_head (JsonObject *root, const BfPart *part)
 static JsonObject *
 write_part (const BfPart *part)
 {
-  static const char *const known[] = { "format",   "version", "name",    "units",
-                                       "measure",  "metal",   "cutting", "joining",
-                                       "bend",     "base",    "flanges", "corners",
-                                       "openings", "made",    "notes",   NULL };
+  static const char *const known[] = { "format",  "version", "name",    "quantity", "units",
+                                       "measure", "metal",   "cutting", "joining",  "bend",
+                                       "base",    "flanges", "corners", "openings", "made",
+                                       "notes",   NULL };
   JsonObject *root = json_object_new ();
 
   write_head (root, part);

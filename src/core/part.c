@@ -53,6 +53,7 @@ bf_part_new (void)
 
   g_atomic_ref_count_init (&part->ref_count);
   part->name = g_strdup ("");
+  part->quantity = 1;
   part->metal = (BfMetal){ g_strdup ("mild-steel"), NEW_THICKNESS_MM, NAN };
   part->cutting = (BfCutting){ BF_CUTTING_DISC, NAN, NAN, NAN, BF_DRILLS_METRIC, NULL };
   bend_init (&part->bend);

@@ -215,10 +215,14 @@ typedef struct
   GArray *drill_list_mm; /* double, ascending; BF_DRILLS_LIST only, else NULL */
 } BfCutting;
 
+/* More alike are not made at a bench. */
+#define BF_QUANTITY_MAX 9999
+
 typedef struct
 {
   gatomicrefcount ref_count;
   char *name;
+  guint quantity; /* how many alike are made: 1 to BF_QUANTITY_MAX */
   BfUnits units;
   BfMeasure measure;
   BfMetal metal;

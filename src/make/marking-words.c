@@ -122,8 +122,25 @@ check_words (const BfMarking *marking, BfUnits units)
                           width, height, diagonal);
 }
 
-char *
-bf_marking_step_words (const BfMarking *marking, const BfMarkingStep *step, BfUnits units)
+/* What is done to one blank is done to all of them before the next step. */
+static char *
+all_words (const BfMarkingStep *step, guint quantity)
+{
+  gboolean marks =
+      step->kind != BF_STEP_WIPE && step->kind != BF_STEP_DRILL && step->kind != BF_STEP_CHECK;
+
+  if (quantity == 2)
+    return g_strdup (marks ? _ ("Mark both blanks.") : _ ("Do both blanks."));
+  return g_strdup_printf (marks
+                              /* Translators: how many, 3 or more */
+                              ? ngettext ("Mark all %u blank.", "Mark all %u blanks.", quantity)
+                              /* Translators: how many, 3 or more */
+                              : ngettext ("Do all %u blank.", "Do all %u blanks.", quantity),
+                          quantity);
+}
+
+static char *
+one_blank_words (const BfMarking *marking, const BfMarkingStep *step, BfUnits units)
 {
   switch (step->kind)
     {
@@ -148,6 +165,18 @@ bf_marking_step_words (const BfMarking *marking, const BfMarkingStep *step, BfUn
     default:
       return check_words (marking, units);
     }
+}
+
+char *
+bf_marking_step_words (const BfMarking *marking, const BfMarkingStep *step, BfUnits units)
+{
+  guint quantity = marking->fold->part->quantity;
+  g_autofree char *words = one_blank_words (marking, step, units), *all = NULL;
+
+  if (quantity < 2)
+    return g_steal_pointer (&words);
+  all = all_words (step, quantity);
+  return g_strconcat (words, " ", all, NULL);
 }
 
 const char *

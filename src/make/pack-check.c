@@ -141,7 +141,7 @@ plain_number (double value, int decimals)
 }
 
 char *
-bf_pack_name (const BfPart *part, guint quantity)
+bf_pack_name (const BfPart *part)
 {
   gboolean inches = part->units == BF_UNITS_IN;
   g_autofree char *name = safe_name (part->name != NULL ? part->name : "");
@@ -152,6 +152,6 @@ bf_pack_name (const BfPart *part, guint quantity)
                     inches ? INCH_DECIMALS : MM_DECIMALS);
 
   g_strdelimit (metal, "-", ' ');
-  return g_strdup_printf ("%s, %u off, %s %s %s", name[0] != '\0' ? name : "Part", quantity, metal,
-                          thickness, inches ? "in" : "mm");
+  return g_strdup_printf ("%s, %u off, %s %s %s", name[0] != '\0' ? name : "Part", part->quantity,
+                          metal, thickness, inches ? "in" : "mm");
 }

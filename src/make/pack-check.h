@@ -21,4 +21,4 @@ void bf_pack_check (const BfFold *fold, BfPackCheck *check);
 /* The name, without a suffix, of the files that go to a service: "Spoke tray, 2 off, mild steel
  * 1.5 mm". What a file system may not take is left out or replaced; never translated.
  * Returns: (transfer full). */
-char *bf_pack_name (const BfPart *part, guint quantity) G_GNUC_WARN_UNUSED_RESULT;
+char *bf_pack_name (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;

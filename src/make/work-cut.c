@@ -15,14 +15,25 @@ side_words (BfVec2 waste)
   return waste.y > 0.0 ? _ ("above") : _ ("below");
 }
 
+/* Of all blanks. */
 static double
-total_mm (const GArray *cuts)
+total_mm (const BfWork *work)
 {
   double sum = 0.0;
 
-  for (guint i = 0; i < cuts->len; i++)
-    sum += bf_cut (cuts, i)->length_mm;
-  return sum;
+  for (guint i = 0; i < work->cuts->len; i++)
+    sum += bf_cut (work->cuts, i)->length_mm;
+  return sum * work->fold->part->quantity;
+}
+
+/* "12", and "2 × 12" for two blanks. */
+static char *
+count_text (const BfWork *work)
+{
+  guint quantity = work->fold->part->quantity;
+
+  return quantity > 1 ? g_strdup_printf ("%u × %u", quantity, work->cuts->len)
+                      : g_strdup_printf ("%u", work->cuts->len);
 }
 
 /* ---- in general --------------------------------------------------------------------------- */
@@ -48,8 +59,8 @@ add_guide (BfWork *work, double offset_mm)
         work, BF_STAGE_CUT,
         g_strdup (_ ("Clamp a guide on the line, on the blank's side: the disc just touches it. "
                      "Cut in the order of the numbers, short ones first.")));
-  bf_work_add_number (step, _ ("straight cuts"), g_strdup_printf ("%u", work->cuts->len));
-  bf_work_add_length (work, step, _ ("together"), total_mm (work->cuts));
+  bf_work_add_number (step, _ ("straight cuts"), count_text (work));
+  bf_work_add_length (work, step, _ ("together"), total_mm (work));
   bf_work_add_length (work, step, _ ("kerf"), bf_part_kerf_mm (work->fold->part));
   step->caution = _ ("Guard on, both hands, a disc rated for the machine's speed, never one that "
                      "was dropped. Stand out of its line.");
@@ -136,8 +147,8 @@ add_snips (BfWork *work)
                    g_strdup (_ ("Cut with snips from the edge to the corner holes, in the order of "
                                 "the numbers, short cuts first; let the waste curl up.")));
 
-  bf_work_add_number (step, _ ("straight cuts"), g_strdup_printf ("%u", work->cuts->len));
-  bf_work_add_length (work, step, _ ("together"), total_mm (work->cuts));
+  bf_work_add_number (step, _ ("straight cuts"), count_text (work));
+  bf_work_add_length (work, step, _ ("together"), total_mm (work));
   step->caution = _ ("Fresh edges and curled waste cut: wear gloves.");
   step->shows = BF_SHOWS_CUT;
   if (!has_inside (work->cuts))

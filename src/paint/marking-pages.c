@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/part-title.h"
 #include "core/setup-sentence.h"
 #include "core/units.h"
 #include "paint/marking-picture.h"
@@ -132,9 +133,8 @@ draw_head (const BfMarkingPages *pages, guint i, cairo_t *cr)
   g_autofree char *sentence = bf_setup_sentence (part), *errors = error_words (pages);
   g_autofree char *both = g_strconcat (sentence, " ", errors, NULL);
   g_autofree char *number = page_words (pages, i);
-  g_autoptr (BfText) name = bf_text_new (
-      part->name != NULL && part->name[0] != '\0' ? part->name : _ ("Part without a name"),
-      NAME_CAP_MM, TRUE);
+  g_autofree char *title = bf_part_title (part);
+  g_autoptr (BfText) name = bf_text_new (title, NAME_CAP_MM, TRUE);
 
   bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
   bf_text_wrap (name, width * 0.55, 1);

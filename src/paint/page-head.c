@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/part-title.h"
 #include "core/setup-sentence.h"
 #include "core/today.h"
 #include "paint/palette.h"
@@ -76,11 +77,8 @@ bf_page_warning (const BfFold *fold)
 static void
 draw_names (const BfPageHead *head, double width, cairo_t *cr)
 {
-  const BfPart *part = head->fold->part;
-  gboolean named = part->name != NULL && part->name[0] != '\0';
-  g_autofree char *title = title_of (head);
-  g_autoptr (BfText) name =
-      bf_text_new (named ? part->name : _ ("Part without a name"), NAME_CAP_MM, TRUE);
+  g_autofree char *title = title_of (head), *part = bf_part_title (head->fold->part);
+  g_autoptr (BfText) name = bf_text_new (part, NAME_CAP_MM, TRUE);
 
   bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
   bf_text_wrap (name, width * 0.55, 1);

@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/part-title.h"
 #include "core/setup-sentence.h"
 #include "core/today.h"
 #include "core/units.h"
@@ -117,12 +118,10 @@ show_wrapped (cairo_t *cr, const char *words, BfVec2 at, double width_mm)
 static void
 draw_head (const BfStripPage *page, cairo_t *cr)
 {
-  const char *name = page->fold->part->name;
   double width = page->paper->width_mm - 2.0 * MARGIN_MM, y = MARGIN_MM + NAME_CAP_MM;
   /* Translators: a date. */
   g_autofree char *kind = g_strdup_printf (_ ("Strips for a trial bend, %s"), page->date);
-  g_autoptr (BfText) title = bf_text_new (
-      name != NULL && *name != '\0' ? name : _ ("Part without a name"), NAME_CAP_MM, TRUE);
+  g_autoptr (BfText) title = bf_text_new (bf_part_shown_name (page->fold->part), NAME_CAP_MM, TRUE);
 
   bf_text_wrap (title, width * 0.5, 1);
   bf_text_draw (title, cr, MARGIN_MM, y);

@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/part-title.h"
 #include "make/drill-list.h"
 #include "paint/bend-marks.h"
 #include "paint/check-bars.h"
@@ -155,10 +156,9 @@ draw_legend (const BfTemplate *template, cairo_t *cr, double width)
 static void
 draw_part_data (const BfTemplate *template, cairo_t *cr, double width)
 {
-  const char *name = template->fold->part->name;
-  const char *shown = name != NULL && *name != '\0' ? name : _ ("Part without a name");
+  g_autofree char *title = bf_part_title (template->fold->part);
 
-  draw_bold (cr, shown, NAME_CAP, bf_vec2 (0.0, NAME_Y), width);
+  draw_bold (cr, title, NAME_CAP, bf_vec2 (0.0, NAME_Y), width);
   draw_wrapped (cr, template->sentence, bf_vec2 (0.0, SENTENCE_Y), width, SENTENCE_LINES);
 }
 

@@ -13,8 +13,6 @@
 #include "write/numbers.h"
 #include "write/pdf-pages.h"
 
-#define QUANTITY 1 /* a part file says nothing of how many */
-
 /* What the page is drawn from. */
 typedef struct
 {
@@ -59,10 +57,11 @@ note_text (const Pack *pack)
   const BfPart *part = fold->part;
   BfUnits units = part->units;
   BfVec2 size = bf_vec2_sub (fold->blank.box.max, fold->blank.box.min);
-  g_autofree char *name = bf_pack_name (part, QUANTITY);
+  g_autofree char *name = bf_pack_name (part);
   GString *text = g_string_new (NULL);
 
   g_string_append_printf (text, "%s\n\n", name);
+  g_string_append_printf (text, "Quantity: %u\n", part->quantity);
   g_string_append_printf (text, "DXF unit: %s\n", units == BF_UNITS_IN ? "in" : "mm");
   g_string_append (text, "SVG unit: mm\nScale: 1:1\n");
   add_length (text, "Thickness", part->metal.thickness_mm, units);
@@ -121,7 +120,7 @@ bf_outputs_add_pack (BfOutputs *outputs, BfOutputBatch *batch, const char *dir, 
   BfPdfPages pages = {
     .part = outputs->shown->part, .n_pages = 1, .page = page_size, .draw = draw_page, .data = &pack
   };
-  g_autofree char *name = bf_pack_name (outputs->shown->part, QUANTITY);
+  g_autofree char *name = bf_pack_name (outputs->shown->part);
   g_autofree char *dxf = path_in (dir, name, ".dxf"), *svg = path_in (dir, name, ".svg");
   g_autofree char *pdf = path_in (dir, name, ".pdf"), *txt = path_in (dir, name, ".txt");
   g_autoptr (GBytes) page = NULL, note = NULL;

@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/part-title.h"
 #include "core/setup-sentence.h"
 #include "core/today.h"
 #include "make/bend-notes.h"
@@ -229,9 +230,7 @@ bf_pattern_new (BfFold *fold, const BfPatternOptions *options)
   if (cuts->cuts->len > 0)
     pattern->box = contours_box (cuts);
   pattern->items = g_ptr_array_new_with_free_func (free_item);
-  pattern->name = g_strdup (fold->part->name != NULL && fold->part->name[0] != '\0'
-                                ? fold->part->name
-                                : _ ("Part without a name"));
+  pattern->name = bf_part_title (fold->part);
   pattern->setup = bf_setup_sentence (fold->part);
   pattern->origin = describe_origin (options->drawn_in, options->date);
   pattern->kerf = options->kerf ? bf_pattern_cuts_describe (cuts) : NULL;

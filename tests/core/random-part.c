@@ -47,6 +47,7 @@ fill_head (GRand *rand, BfPart *part)
 {
   g_free (part->name);
   part->name = g_strdup_printf ("Bracket “%u”\n\tno. \\", g_rand_int (rand) % 100);
+  part->quantity = 1 + g_rand_int (rand) % BF_QUANTITY_MAX;
   part->units = (BfUnits)choice (rand, &bf_names_units);
   part->measure = (BfMeasure)choice (rand, &bf_names_measure);
   part->metal.thickness_mm = step (rand, 1, 3);
@@ -274,6 +275,7 @@ static void
 assert_same_head (const BfPart *a, const BfPart *b, double tolerance)
 {
   g_assert_cmpstr (a->name, ==, b->name);
+  g_assert_cmpuint (a->quantity, ==, b->quantity);
   g_assert_cmpint (a->units, ==, b->units);
   g_assert_cmpint (a->measure, ==, b->measure);
   g_assert_cmpstr (a->metal.material, ==, b->metal.material);

@@ -164,6 +164,7 @@ test_defaults_written (void)
   g_autofree char *text = bf_part_to_text (part);
   static const char *const expected[] = {
     "\"name\": \"\"",
+    "\"quantity\": 1",
     "\"units\": \"mm\"",
     "\"measure\": \"outside\"",
     "\"metal\": {\"material\": \"mild-steel\", \"thickness\": 2, \"grain\": \"unknown\"}",

@@ -1,5 +1,6 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include <stdio.h>
 #include <string.h>
 
 #include "fold/bend-order.h"
@@ -324,6 +325,92 @@ test_stock (void)
     }
 }
 
+/* Worked out by hand. Four of 200 × 120 mm: two pieces of 200 × 300 (120,000 mm²) that hold two
+ * each are less than one of 250 × 500 (125,000 mm²) that holds all. */
+static void
+test_stock_plan (void)
+{
+  static const struct
+  {
+    double width_mm, height_mm, between_mm;
+    guint quantity;
+    BfUnits units;
+    const char *name;
+    guint n_pieces, longer, shorter;
+  } rows[] = {
+    { 200.0, 120.0, 1.3, 1, BF_UNITS_MM, "200 × 200 mm", 1, 1, 1 },
+    { 200.0, 100.0, 0.0, 2, BF_UNITS_MM, "200 × 200 mm", 1, 1, 2 },
+    { 200.0, 100.0, 1.3, 2, BF_UNITS_MM, "100 × 200 mm", 2, 1, 1 },
+    { 200.0, 120.0, 1.3, 2, BF_UNITS_MM, "200 × 300 mm", 1, 2, 1 },
+    { 200.0, 120.0, 1.3, 4, BF_UNITS_MM, "200 × 300 mm", 2, 2, 1 },
+    { 240.0, 120.0, 1.3, 4, BF_UNITS_MM, "250 × 500 mm", 1, 2, 2 },
+    { 1000.0, 2000.0, 1.3, 3, BF_UNITS_MM, "1000 × 2000 mm", 3, 1, 1 },
+    { 1600.0, 1600.0, 1.3, 3, BF_UNITS_MM, NULL, 0, 0, 0 },
+    { 304.8, 152.4, 0.0, 2, BF_UNITS_IN, "12 × 12 in", 1, 1, 2 },
+    { 304.8, 152.4, 1.3, 2, BF_UNITS_IN, "6 × 12 in", 2, 1, 1 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_auto (BfStockPlan) plan = { .name = NULL };
+
+      bf_stock_plan (bf_vec2 (rows[i].width_mm, rows[i].height_mm), rows[i].quantity,
+                     rows[i].between_mm, rows[i].units, &plan);
+      g_assert_cmpstr (plan.name, ==, rows[i].name);
+      g_assert_cmpuint (plan.n_pieces, ==, rows[i].n_pieces);
+      g_assert_cmpuint (plan.along_longer, ==, rows[i].longer);
+      g_assert_cmpuint (plan.along_shorter, ==, rows[i].shorter);
+    }
+}
+
+/* Whatever the size of blanks, as many as are said lie in a piece beside each other, and the pieces
+ * hold them all. */
+static void
+test_stock_holds (void)
+{
+  for (guint i = 0; i < 200; i++)
+    {
+      double w = g_test_rand_double_range (20.0, 900.0), h = g_test_rand_double_range (20.0, 900.0);
+      guint quantity = (guint)g_test_rand_int_range (1, 40);
+      double longer, shorter, least = MIN (w, h), most = MAX (w, h);
+      g_auto (BfStockPlan) plan = { .name = NULL };
+
+      bf_stock_plan (bf_vec2 (w, h), quantity, 2.0, BF_UNITS_MM, &plan);
+      g_assert_nonnull (plan.name);
+      g_assert_cmpint (sscanf (plan.name, "%lf × %lf mm", &shorter, &longer), ==, 2);
+      g_assert_cmpuint (plan.n_pieces * plan.along_longer * plan.along_shorter, >=, quantity);
+      g_assert_true ((plan.along_longer * (most + 2.0) - 2.0 <= longer + 1e-3 &&
+                      plan.along_shorter * (least + 2.0) - 2.0 <= shorter + 1e-3) ||
+                     (plan.along_longer * (least + 2.0) - 2.0 <= longer + 1e-3 &&
+                      plan.along_shorter * (most + 2.0) - 2.0 <= shorter + 1e-3));
+    }
+}
+
+/* What is done once for a part is said for all of them: the metal, the marks, the cuts. */
+static void
+test_two_off (void)
+{
+  g_autoptr (BfPart) one = load_example ("spoke-tray"), two = bf_part_copy (one);
+  g_autoptr (BfWork) single = work_of (one), both = NULL;
+  const BfWorkStep *metal, *strike, *cut;
+  double mass, once;
+
+  two->quantity = 2;
+  both = work_of (two);
+  metal = bf_work_stage_step (both, BF_STAGE_METAL, 0);
+  strike = bf_work_stage_step (both, BF_STAGE_MARK, 2);
+  cut = bf_work_stage_step (both, BF_STAGE_CUT, 0);
+  once = g_ascii_strtod (number_of (bf_work_stage_step (single, BF_STAGE_METAL, 0), "mass")->value,
+                         NULL);
+  mass = g_ascii_strtod (number_of (metal, "mass of all")->value, NULL);
+  g_assert_cmpfloat_with_epsilon (mass, 2.0 * once, 0.011);
+  g_assert_nonnull (strstr (metal->words, "2 blanks"));
+  g_assert_true (g_str_has_suffix (strike->words, " Mark both blanks."));
+  g_assert_true (g_str_has_prefix (number_of (cut, "straight cuts")->value, "2 × "));
+  g_assert_cmpuint (bf_work_n_steps (both, BF_STAGE_METAL), ==,
+                    bf_work_n_steps (single, BF_STAGE_METAL) + 1);
+}
+
 /* One step over the largest stock is looked at, one inside is not. */
 static void
 test_over_stock (void)
@@ -374,6 +461,9 @@ main (int argc, char **argv)
   g_test_add_func ("/make/work/tacks", test_tacks);
   g_test_add_func ("/make/work/sizes", test_sizes);
   g_test_add_func ("/make/work/stock", test_stock);
+  g_test_add_func ("/make/work/stock-plan", test_stock_plan);
+  g_test_add_func ("/make/work/stock-holds", test_stock_holds);
+  g_test_add_func ("/make/work/two-off", test_two_off);
   g_test_add_func ("/make/work/over-stock", test_over_stock);
   return g_test_run ();
 }
