@@ -271,8 +271,9 @@ bf_make_page_set_document (BfMakePage *self, BfDocument *document, GSettings *se
 {
   g_return_if_fail (BF_IS_MAKE_PAGE (self) && self->guide == NULL);
 
-  self->guide = bf_work_guide_new (document);
+  self->guide = bf_work_guide_new (document, settings);
   g_set_object (&self->settings, settings);
+  bf_step_pane_set_document (self->step_pane, document, settings);
   bf_pages_pane_set_document (self->pages_pane, document, settings);
   if (settings != NULL)
     g_signal_connect_object (settings, "changed::paper", G_CALLBACK (update), self,

@@ -13,6 +13,9 @@
 #include "core/names.h"
 #include "core/tolerance.h"
 
+/* As the key has it. */
+#define GUIDE_OFFSET_MAX_MM 1000.0
+
 GSettings *
 bf_settings_new (void)
 {
@@ -122,6 +125,19 @@ bf_settings_note_setup (GSettings *settings, const BfPart *part)
                   disc ? bf_part_disc_diameter_mm (part) : 0.0,
                   bf_bend_way_name (bf_part_resolve_bend (part, NULL).way),
                   bf_joining_name (part->joining));
+}
+
+double
+bf_settings_guide_offset_mm (GSettings *settings)
+{
+  return settings != NULL ? g_settings_get_double (settings, "guide-offset") : 0.0;
+}
+
+void
+bf_settings_set_guide_offset_mm (GSettings *settings, double offset_mm)
+{
+  if (settings != NULL)
+    g_settings_set_double (settings, "guide-offset", CLAMP (offset_mm, 0.0, GUIDE_OFFSET_MAX_MM));
 }
 
 const BfPaper *

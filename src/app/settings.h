@@ -34,5 +34,10 @@ void bf_settings_note_setup (GSettings *settings, const BfPart *part);
 BfBrakePlate bf_settings_brake (GSettings *settings);
 void bf_settings_note_brake (GSettings *settings, const BfBrakePlate *plate);
 
+/* From a clamped guide to the cut, in mm: the person's own, 0 where the disc just touches the
+ * guide. settings may be NULL: 0 then, and nothing is noted. */
+double bf_settings_guide_offset_mm (GSettings *settings);
+void bf_settings_set_guide_offset_mm (GSettings *settings, double offset_mm);
+
 /* The paper of templates. settings may be NULL. Owned by the library. */
 const BfPaper *bf_settings_paper (GSettings *settings);

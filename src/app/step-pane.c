@@ -7,6 +7,7 @@
 #include "app/button-names.h"
 #include "app/children.h"
 #include "app/step-picture.h"
+#include "app/step-tools.h"
 #include "fold/bend-order.h"
 
 struct _BfStepPane
@@ -14,6 +15,7 @@ struct _BfStepPane
   GtkWidget parent_instance;
   GtkLabel *place_label, *words_label, *caution_label;
   BfStepPicture *picture;
+  BfStepTools *tools;
   GtkFlowBox *numbers_box;
   GtkWidget *caution_box, *back_button, *enlarge_button;
   GtkButton *more_button;
@@ -136,10 +138,19 @@ bf_step_pane_show (BfStepPane *self, const BfWork *work, guint at)
   gtk_label_set_label (self->words_label, step->words);
   bf_step_picture_show (self->picture, work, at);
   show_numbers (self, step);
+  bf_step_tools_show (self->tools, work, at);
   gtk_label_set_label (self->caution_label, step->caution != NULL ? step->caution : "");
   gtk_widget_set_visible (self->caution_box, step->caution != NULL);
   gtk_widget_set_sensitive (self->back_button, at > 0);
   show_more (self, work, step);
+}
+
+void
+bf_step_pane_set_document (BfStepPane *self, BfDocument *document, GSettings *settings)
+{
+  g_return_if_fail (BF_IS_STEP_PANE (self));
+
+  bf_step_tools_set_document (self->tools, document, settings);
 }
 
 void
@@ -172,6 +183,7 @@ bf_step_pane_class_init (BfStepPaneClass *klass)
   signals[SIGNAL_ENLARGE] = g_signal_new ("enlarge", BF_TYPE_STEP_PANE, G_SIGNAL_RUN_LAST, 0, NULL,
                                           NULL, NULL, G_TYPE_NONE, 0);
   g_type_ensure (BF_TYPE_STEP_PICTURE);
+  g_type_ensure (BF_TYPE_STEP_TOOLS);
   gtk_widget_class_set_css_name (widget_class, "steppane");
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/benchfold/Benchfold/step-pane.ui");
@@ -181,6 +193,7 @@ bf_step_pane_class_init (BfStepPaneClass *klass)
   gtk_widget_class_bind_template_child (widget_class, BfStepPane, caution_box);
   gtk_widget_class_bind_template_child (widget_class, BfStepPane, picture);
   gtk_widget_class_bind_template_child (widget_class, BfStepPane, numbers_box);
+  gtk_widget_class_bind_template_child (widget_class, BfStepPane, tools);
   gtk_widget_class_bind_template_child (widget_class, BfStepPane, back_button);
   gtk_widget_class_bind_template_child (widget_class, BfStepPane, enlarge_button);
   gtk_widget_class_bind_template_child (widget_class, BfStepPane, more_button);

@@ -4,6 +4,7 @@
 
 #include <gtk/gtk.h>
 
+#include "app/document.h"
 #include "make/work.h"
 
 G_BEGIN_DECLS
@@ -19,6 +20,9 @@ G_DECLARE_FINAL_TYPE (BfStepPane, bf_step_pane, BF, STEP_PANE, GtkWidget)
 
 /* work is kept by pointer: let it live until another one is shown. */
 void bf_step_pane_show (BfStepPane *self, const BfWork *work, guint step);
+
+/* Called once, where the person may set things too (app/step-tools.h). */
+void bf_step_pane_set_document (BfStepPane *self, BfDocument *document, GSettings *settings);
 
 /* For reading from afar: lines and words so much larger than on a page, and no button that asks for
  * it. */

@@ -4,6 +4,7 @@
 
 #include "app/file-dialogs.h"
 #include "app/message.h"
+#include "app/settings.h"
 #include "app/window-private.h"
 #include "write/bench-outputs.h"
 
@@ -74,8 +75,10 @@ write_output (BfWindow *self, const Kind *kind, const char *path, GError **error
   BfPart *part = bf_document_get_part (bf_window_get_document (self));
   g_autoptr (BfOutputs) outputs = bf_outputs_new (part, NULL, bf_window_get_paper (self));
   g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
+  BfOutputHow how = *bf_window_get_how (self);
 
-  bf_outputs_set_how (outputs, bf_window_get_how (self));
+  how.guide_offset_mm = bf_settings_guide_offset_mm (bf_window_get_settings (self));
+  bf_outputs_set_how (outputs, &how);
   return kind->add (outputs, batch, path, error) && bf_output_batch_commit (batch, error);
 }
 

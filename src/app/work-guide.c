@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/settings.h"
 #include "core/edit.h"
 #include "make/work-ticks.h"
 
@@ -11,9 +12,11 @@ struct _BfWorkGuide
 {
   GObject parent_instance;
   BfDocument *document;
-  BfWork *work; /* or NULL */
-  char *blank;  /* the work's: bf_work_blank_word() */
+  GSettings *settings; /* or NULL */
+  BfWork *work;        /* or NULL */
+  char *blank;         /* the work's: bf_work_blank_word() */
   guint step;
+  gboolean is_stale; /* the work is to be made anew of the same fold */
 };
 
 G_DEFINE_FINAL_TYPE (BfWorkGuide, bf_work_guide, G_TYPE_OBJECT)
@@ -51,8 +54,12 @@ work_anew (BfWorkGuide *self, BfFold *fold)
   g_autofree char *blank = bf_work_blank_word (fold);
   gboolean is_same = self->work != NULL && g_strcmp0 (blank, self->blank) == 0;
 
+  BfWorkOptions options = { .mark_step_mm = NAN,
+                            .guide_offset_mm = bf_settings_guide_offset_mm (self->settings) };
+
   g_clear_pointer (&self->work, bf_work_free);
-  self->work = bf_work_new (fold, NULL);
+  self->work = bf_work_new (fold, &options);
+  self->is_stale = FALSE;
   g_free (self->blank);
   self->blank = g_steal_pointer (&blank);
   if (!is_same || self->step >= self->work->steps->len)
@@ -69,7 +76,7 @@ bf_work_guide_get_work (BfWorkGuide *self)
   fold = bf_document_get_fold (self->document);
   if (fold == NULL)
     g_clear_pointer (&self->work, bf_work_free);
-  else if (self->work == NULL || self->work->fold != fold)
+  else if (self->work == NULL || self->work->fold != fold || self->is_stale)
     work_anew (self, fold);
   return self->work != NULL && self->work->steps->len > 0 ? self->work : NULL;
 }
@@ -136,6 +143,13 @@ bf_work_guide_go_back (BfWorkGuide *self)
 }
 
 static void
+settings_changed_cb (BfWorkGuide *self)
+{
+  self->is_stale = TRUE;
+  g_signal_emit (self, signals[SIGNAL_CHANGED], 0);
+}
+
+static void
 document_changed_cb (BfWorkGuide *self)
 {
   g_signal_emit (self, signals[SIGNAL_CHANGED], 0);
@@ -149,6 +163,7 @@ bf_work_guide_finalize (GObject *object)
   g_clear_pointer (&self->work, bf_work_free);
   g_free (self->blank);
   g_object_unref (self->document);
+  g_clear_object (&self->settings);
   G_OBJECT_CLASS (bf_work_guide_parent_class)->finalize (object);
 }
 
@@ -167,7 +182,7 @@ bf_work_guide_init (BfWorkGuide *self)
 }
 
 BfWorkGuide *
-bf_work_guide_new (BfDocument *document)
+bf_work_guide_new (BfDocument *document, GSettings *settings)
 {
   BfWorkGuide *self;
 
@@ -175,6 +190,10 @@ bf_work_guide_new (BfDocument *document)
 
   self = g_object_new (BF_TYPE_WORK_GUIDE, NULL);
   self->document = g_object_ref (document);
+  g_set_object (&self->settings, settings);
+  if (settings != NULL)
+    g_signal_connect_object (settings, "changed::guide-offset", G_CALLBACK (settings_changed_cb),
+                             self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_changed_cb), self,
                            G_CONNECT_SWAPPED);
   return self;

@@ -14,7 +14,9 @@ G_BEGIN_DECLS
 #define BF_TYPE_WORK_GUIDE (bf_work_guide_get_type ())
 G_DECLARE_FINAL_TYPE (BfWorkGuide, bf_work_guide, BF, WORK_GUIDE, GObject)
 
-BfWorkGuide *bf_work_guide_new (BfDocument *document) G_GNUC_WARN_UNUSED_RESULT;
+/* settings: where the person's own ways of working are noted; may be NULL. */
+BfWorkGuide *bf_work_guide_new (BfDocument *document,
+                                GSettings *settings) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The work on the part as it is now, or NULL where there is none. It lives until the part is
  * another one and this is called again. */

@@ -372,3 +372,15 @@ bf_polygon_area (const BfVec2 *points, guint n_points)
         2.0;
   return area;
 }
+
+BfVec2
+bf_box_middle (const BfBox *box)
+{
+  return bf_vec2_scale (bf_vec2_add (box->min, box->max), 0.5);
+}
+
+gboolean
+bf_box_contains (const BfBox *box, BfVec2 p)
+{
+  return p.x >= box->min.x && p.x <= box->max.x && p.y >= box->min.y && p.y <= box->max.y;
+}

@@ -84,5 +84,9 @@ void bf_ring_make_counter_clockwise (BfRing *ring);
 BfBox bf_box_empty (void);
 void bf_box_extend (BfBox *box, BfVec2 p);
 
+/* Its middle, and whether p lies in it, the rim included. */
+BfVec2 bf_box_middle (const BfBox *box);
+gboolean bf_box_contains (const BfBox *box, BfVec2 p);
+
 /* Signed area of a polygon of straight lines, positive counter-clockwise. */
 double bf_polygon_area (const BfVec2 *points, guint n_points);

@@ -104,7 +104,9 @@ add_ring (const BfFold *fold, guint i, gboolean keep_datum, GArray *cuts)
   guint size = bf_ring_size (ring);
   gboolean inside = i >= fold->blank.n_outer;
   double least_mm = inside ? MAX (LEAST_CUT_MM, bf_least_inside_cut_mm (fold->part)) : LEAST_CUT_MM;
+  BfBox box = bf_box_empty ();
 
+  bf_ring_extend_box (ring, &box);
   for (guint edge = 0; edge < size; edge++)
     {
       guint n = 1;
@@ -116,12 +118,38 @@ add_ring (const BfFold *fold, guint i, gboolean keep_datum, GArray *cuts)
         n++;
       cut = make_cut (fold, ring, edge, n);
       cut.inside = inside;
+      cut.opening = box;
       if (cut.length_mm >= least_mm && (keep_datum || !lies_on_datum (fold, &cut)))
         g_array_append_val (cuts, cut);
     }
 }
 
-/* Inside first, then short before long; alike ones from left to right and from below. */
+/* The sign of the first difference that is one. */
+static int
+first_sign (const double *differences, guint n)
+{
+  for (guint i = 0; i < n; i++)
+    if (fabs (differences[i]) > ALIKE_MM)
+      return differences[i] > 0.0 ? 1 : -1;
+  return 0;
+}
+
+static int
+compare_openings (const BfCut *a, const BfCut *b)
+{
+  BfVec2 off = bf_vec2_sub (bf_box_middle (&a->opening), bf_box_middle (&b->opening));
+
+  return first_sign ((const double[]){ off.x, off.y }, 2);
+}
+
+gboolean
+bf_cuts_share_opening (const BfCut *a, const BfCut *b)
+{
+  return a->inside && b->inside && compare_openings (a, b) == 0;
+}
+
+/* Inside first, opening by opening, then short before long; alike ones from left to right and from
+ * below. */
 static int
 compare_cuts (gconstpointer x, gconstpointer y)
 {
@@ -132,10 +160,9 @@ compare_cuts (gconstpointer x, gconstpointer y)
 
   if (a->inside != b->inside)
     return a->inside ? -1 : 1;
-  for (guint i = 0; i < G_N_ELEMENTS (differences); i++)
-    if (fabs (differences[i]) > ALIKE_MM)
-      return differences[i] > 0.0 ? 1 : -1;
-  return 0;
+  if (a->inside && compare_openings (a, b) != 0)
+    return compare_openings (a, b);
+  return first_sign (differences, G_N_ELEMENTS (differences));
 }
 
 GArray *

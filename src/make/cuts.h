@@ -6,7 +6,8 @@
 
 /* The straight cuts of a blank, in the order in which to make them by hand along a guide.
  *
- * A guide needs metal under both its ends to be clamped to. So openings are cut first, then the
+ * A guide needs metal under both its ends to be clamped to. So openings are cut first, one after
+ * the other, from left to right, then the
  * short cuts of corners and notches while there is metal all round, and the long ones last (common
  * practice). The metal's own two edges, which all is measured from, are not cut. */
 
@@ -16,6 +17,7 @@ typedef struct
   double length_mm;
   BfVec2 waste;                /* unit vector, square to the cut, toward what falls away */
   gboolean inside;             /* of an opening */
+  BfBox opening;               /* which: the box round it; the blank's where it is not inside */
   gboolean from_hole, to_hole; /* it ends in a drilled relief */
 } BfCut;
 
@@ -47,6 +49,9 @@ double bf_cut_lag_mm (double disc_mm, double thickness_mm);
  * the guide leaves the blank whole: the guide lies on the blank's side. Both ends of the guide's
  * edge: (out). offset_mm: the person's own, 0 where the disc just touches the guide. */
 void bf_cut_guide (const BfCut *cut, double offset_mm, BfVec2 ends[2]);
+
+/* TRUE where both are edges of the same opening. */
+gboolean bf_cuts_share_opening (const BfCut *a, const BfCut *b);
 
 static inline const BfCut *
 bf_cut (const GArray *cuts, guint i)

@@ -6,13 +6,39 @@
 #include "core/units.h"
 #include "make/work-private.h"
 
-/* Toward which side of the blank, as it lies with its marking side up. */
-static const char *
-side_words (BfVec2 waste)
+/* Beyond 22.5° it is neither this nor that. */
+#define SLANT_SINE 0.3827
+
+/* A cut is square to an edge where its waste lies straight off it. */
+#define SQUARE_COSINE (1.0 - 1e-9)
+
+const char *
+bf_cut_waste_words (const BfCut *cut)
 {
+  BfVec2 waste = cut->waste;
+
+  if (MIN (fabs (waste.x), fabs (waste.y)) > SLANT_SINE)
+    return waste.x > 0.0 ? (waste.y > 0.0 ? _ ("above right") : _ ("below right"))
+                         : (waste.y > 0.0 ? _ ("above left") : _ ("below left"));
   if (fabs (waste.x) > fabs (waste.y))
     return waste.x > 0.0 ? _ ("at the right") : _ ("at the left");
   return waste.y > 0.0 ? _ ("above") : _ ("below");
+}
+
+gboolean
+bf_work_cut_place (const BfWork *work, guint at, BfCutPlace *place)
+{
+  const BfCut *cut = bf_cut (work->cuts, at);
+  gboolean level = fabs (cut->waste.y) > SQUARE_COSINE;
+  BfDatum from = level ? BF_DATUM_BOTTOM : BF_DATUM_LEFT;
+  double line_mm = bf_marking_distance (work->marking, from, cut->from).marked_mm;
+  double toward = level ? cut->waste.y : cut->waste.x;
+
+  if (!level && fabs (cut->waste.x) <= SQUARE_COSINE)
+    return FALSE;
+  *place =
+      (BfCutPlace){ from, line_mm, line_mm - (toward > 0.0 ? 1.0 : -1.0) * work->guide_offset_mm };
+  return TRUE;
 }
 
 /* Of all blanks. */
@@ -39,8 +65,9 @@ count_text (const BfWork *work)
 /* ---- in general --------------------------------------------------------------------------- */
 
 static void
-add_guide (BfWork *work, double offset_mm)
+add_guide (BfWork *work)
 {
+  double offset_mm = work->guide_offset_mm;
   BfWorkStep *step;
 
   if (offset_mm > 0.0)
@@ -162,7 +189,19 @@ add_snips (BfWork *work)
 /* ---- one by one --------------------------------------------------------------------------- */
 
 static void
-add_one (BfWork *work, guint i, double offset_mm)
+add_place (const BfWork *work, BfWorkStep *step, const BfCutPlace *place)
+{
+  gboolean bottom = place->from == BF_DATUM_BOTTOM;
+
+  bf_work_add_length (work, step, bottom ? _ ("line, from below") : _ ("line, from the left"),
+                      place->line_mm);
+  if (work->guide_offset_mm > 0.0)
+    bf_work_add_length (work, step, bottom ? _ ("guide, from below") : _ ("guide, from the left"),
+                        place->guide_mm);
+}
+
+static void
+add_one (BfWork *work, guint i)
 {
   const BfCut *cut = bf_cut (work->cuts, i);
   g_autofree char *length = bf_format_length (cut->length_mm, work->fold->part->units);
@@ -170,12 +209,13 @@ add_one (BfWork *work, guint i, double offset_mm)
       work, BF_STAGE_CUT,
       /* Translators: which cut of how many, its length, and where the waste is: "at the left" */
       g_strdup_printf (_ ("Cut %u of %u: %s long. The waste is %s."), i + 1, work->cuts->len,
-                       length, side_words (cut->waste)));
+                       length, bf_cut_waste_words (cut)));
+  BfCutPlace place;
 
+  if (bf_work_cut_place (work, i, &place))
+    add_place (work, step, &place);
   bf_work_add_number (step, _ ("ends in holes"),
                       g_strdup_printf ("%d", (cut->from_hole ? 1 : 0) + (cut->to_hole ? 1 : 0)));
-  if (offset_mm > 0.0)
-    bf_work_add_length (work, step, _ ("guide"), offset_mm);
   step->shows = BF_SHOWS_CUT;
   step->at = (int)i;
   step->detail = TRUE;
@@ -223,14 +263,14 @@ add_score (BfWork *work, const BfBendResult *bend)
 }
 
 void
-bf_work_add_cut (BfWork *work, double guide_offset_mm)
+bf_work_add_cut (BfWork *work)
 {
   BfCuttingWay by = work->fold->part->cutting.by;
   BfWorkStep *step;
 
   if (by == BF_CUTTING_DISC)
     {
-      add_guide (work, guide_offset_mm);
+      add_guide (work);
       add_plunge (work);
     }
   else if (by == BF_CUTTING_SNIPS)
@@ -243,7 +283,7 @@ bf_work_add_cut (BfWork *work, double guide_offset_mm)
       bf_work_add_length (work, step, _ ("cut in all"), work->fold->blank.cut_length_mm);
     }
   for (guint i = 0; i < work->cuts->len && bf_work_is_by_hand (work); i++)
-    add_one (work, i, guide_offset_mm);
+    add_one (work, i);
   if (bf_work_is_by_hand (work))
     add_filed (work);
   for (guint i = 0; i < work->fold->bends->len && bf_work_is_by_hand (work); i++)

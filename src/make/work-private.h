@@ -14,14 +14,11 @@ BfWorkStep *bf_work_add (BfWork *work, BfStage stage, char *words);
 void bf_work_add_length (const BfWork *work, BfWorkStep *step, const char *label, double length_mm);
 void bf_work_add_number (BfWorkStep *step, const char *label, char *value);
 
-/* TRUE where the person cuts the blank with tools in hand. */
-gboolean bf_work_is_by_hand (const BfWork *work);
-
 /* The steps of each stage. */
 void bf_work_add_metal (BfWork *work);
 void bf_work_add_mark (BfWork *work);
 void bf_work_add_drill (BfWork *work);
-void bf_work_add_cut (BfWork *work, double guide_offset_mm);
+void bf_work_add_cut (BfWork *work);
 void bf_work_add_bend (BfWork *work);
 void bf_work_add_join (BfWork *work);
 void bf_work_add_finish (BfWork *work);

@@ -74,7 +74,7 @@ mark_step_mm (const BfFold *fold, const BfWorkOptions *options)
 }
 
 static void
-add_stage (BfWork *work, BfStage stage, const BfWorkOptions *options)
+add_stage (BfWork *work, BfStage stage)
 {
   switch (stage)
     {
@@ -88,7 +88,7 @@ add_stage (BfWork *work, BfStage stage, const BfWorkOptions *options)
       bf_work_add_drill (work);
       break;
     case BF_STAGE_CUT:
-      bf_work_add_cut (work, options != NULL ? options->guide_offset_mm : 0.0);
+      bf_work_add_cut (work);
       break;
     case BF_STAGE_BEND:
       bf_work_add_bend (work);
@@ -115,6 +115,7 @@ bf_work_new (BfFold *fold, const BfWorkOptions *options)
   work->fold = bf_fold_ref (fold);
   work->marking = bf_marking_new (fold, mark_step_mm (fold, options));
   work->marking_steps = bf_marking_steps (work->marking);
+  work->guide_offset_mm = options != NULL ? options->guide_offset_mm : 0.0;
   work->cuts = bf_cuts (fold, !bf_work_is_by_hand (work));
   work->seams = g_array_new (FALSE, FALSE, sizeof (guint));
   work->steps = g_array_new (FALSE, FALSE, sizeof (BfWorkStep));
@@ -122,7 +123,7 @@ bf_work_new (BfFold *fold, const BfWorkOptions *options)
   for (BfStage stage = 0; stage < BF_N_STAGES; stage++)
     {
       work->first[stage] = work->steps->len;
-      add_stage (work, stage, options);
+      add_stage (work, stage);
     }
   work->first[BF_N_STAGES] = work->steps->len;
   return work;

@@ -66,10 +66,11 @@ typedef struct
 {
   BfFold *fold;
   BfMarking *marking;
-  GArray *marking_steps; /* BfMarkingStep */
-  GArray *cuts;          /* BfCut, in the order to make them */
-  GArray *seams;         /* guint: indices in fold->seams, in the order to join them */
-  GArray *steps;         /* BfWorkStep, stage by stage */
+  GArray *marking_steps;  /* BfMarkingStep */
+  GArray *cuts;           /* BfCut, in the order to make them */
+  double guide_offset_mm; /* as the options have it */
+  GArray *seams;          /* guint: indices in fold->seams, in the order to join them */
+  GArray *steps;          /* BfWorkStep, stage by stage */
   guint
       first[BF_N_STAGES + 1]; /* where each stage begins in steps; the last is how many there are */
 } BfWork;
@@ -85,6 +86,24 @@ typedef struct
 BfWork *bf_work_new (BfFold *fold, const BfWorkOptions *options) G_GNUC_WARN_UNUSED_RESULT;
 void bf_work_free (BfWork *work);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfWork, bf_work_free)
+
+/* TRUE where the person cuts the blank with tools in hand. */
+gboolean bf_work_is_by_hand (const BfWork *work);
+
+/* Where a cut that is square to the metal's edges runs, as it is marked, and where its guide lies.
+ */
+typedef struct
+{
+  BfDatum from; /* BF_DATUM_BOTTOM: the cut runs along x */
+  double line_mm, guide_mm;
+} BfCutPlace;
+
+/* FALSE, place untouched, for a cut that is not square to them. */
+gboolean bf_work_cut_place (const BfWork *work, guint cut, BfCutPlace *place);
+
+/* "at the left", "below": toward which side of the blank a cut's waste is, as it lies with its
+ * marking side up. Translated, static. */
+const char *bf_cut_waste_words (const BfCut *cut);
 
 /* "Metal", "Mark" … as a heading. Translated, static. */
 const char *bf_stage_name (BfStage stage);

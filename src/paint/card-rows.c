@@ -7,7 +7,8 @@
 #include <glib/gi18n.h>
 
 #include "core/units.h"
-#include "paint/cut-numbers.h"
+#include "paint/cut-labels.h"
+#include "paint/cut-rows.h"
 #include "paint/figure.h"
 #include "paint/page-head.h"
 #include "paint/palette.h"
@@ -158,11 +159,11 @@ draw_pictures (const BfWork *work, double width_mm, cairo_t *cr)
   bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
   bf_text_show (cr, words, BF_PAGE_CAP_MM, 0.5, bf_vec2 (half / 2.0, PICTURES_MM - 4.0));
   cairo_translate (cr, half + COLUMN_GAP_MM, 0.0);
-  cairo_translate (cr, 0.0, BF_CUT_NUMBERS_MM);
-  room = bf_vec2 (half - BF_CUT_NUMBERS_MM, PICTURES_MM - 3.0 - BF_CUT_NUMBERS_MM);
+  cairo_translate (cr, 0.0, BF_CUT_LABELS_MM);
+  room = bf_vec2 (half - BF_CUT_LABELS_MM, PICTURES_MM - 3.0 - BF_CUT_LABELS_MM);
   bf_figure_blank (work->fold, room, cr);
   bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
-  bf_cut_numbers_draw (work, room, cr);
+  bf_cut_labels_draw (work, room, cr);
 }
 
 static void
@@ -209,8 +210,13 @@ bf_card_row_draw (const BfWork *work, const BfCardRow *row, double width_mm, cai
       draw_sizes (work, width_mm, cr);
       break;
     case BF_CARD_WHO:
-    default:
       draw_who (width_mm, cr);
+      break;
+    case BF_CARD_CUT_PICTURE:
+    case BF_CARD_CUT_HEAD:
+    case BF_CARD_CUT:
+    default:
+      bf_cut_row_draw (work, row, width_mm, cr);
       break;
     }
 }
@@ -225,15 +231,29 @@ add (GArray *rows, BfCardRowKind kind, guint at, double height_mm)
   g_array_append_val (rows, row);
 }
 
-static void
-add_step (const BfWork *work, guint at, double width_mm, const char **last_caution, GArray *rows)
+/* The caution that was said last in the stage of the row to come, or NULL. */
+static const char *
+last_caution (const BfWork *work, const GArray *rows)
+{
+  for (guint i = rows->len; i-- > 0;)
+    {
+      const BfCardRow *row = &g_array_index (rows, BfCardRow, i);
+
+      if (row->kind == BF_CARD_STAGE)
+        return NULL;
+      if (row->kind == BF_CARD_STEP && bf_work_step (work, row->at)->caution != NULL)
+        return bf_work_step (work, row->at)->caution;
+    }
+  return NULL;
+}
+
+void
+bf_card_add_step (const BfWork *work, guint at, double width_mm, GArray *rows)
 {
   const char *caution = bf_work_step (work, at)->caution;
   BfCardRow row = { .kind = BF_CARD_STEP, .at = at };
 
-  row.warns = caution != NULL && g_strcmp0 (caution, *last_caution) != 0;
-  if (caution != NULL)
-    *last_caution = caution;
+  row.warns = caution != NULL && g_strcmp0 (caution, last_caution (work, rows)) != 0;
   row.height_mm = lay_out_step (work, &row, width_mm, NULL);
   g_array_append_val (rows, row);
   if (is_measuring (work, at))
@@ -248,13 +268,11 @@ bf_card_rows (const BfWork *work, double width_mm)
   add (rows, BF_CARD_PICTURES, 0, PICTURES_MM);
   for (BfStage stage = 0; stage < BF_N_STAGES; stage++)
     {
-      const char *last_caution = NULL;
-
       if (bf_work_n_steps (work, stage) > 0)
         add (rows, BF_CARD_STAGE, (guint)stage, STAGE_MM);
       for (guint i = work->first[stage]; i < work->first[stage + 1]; i++)
         if (!bf_work_step (work, i)->detail)
-          add_step (work, i, width_mm, &last_caution, rows);
+          bf_card_add_step (work, i, width_mm, rows);
     }
   add (rows, BF_CARD_WHO, 0, WHO_MM);
   return rows;

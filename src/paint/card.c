@@ -5,12 +5,14 @@
 #include <glib/gi18n.h>
 
 #include "paint/card-rows.h"
+#include "paint/cut-rows.h"
 #include "paint/page-head.h"
 
 struct _BfCard
 {
   const BfWork *work;
   const BfPaper *paper;
+  const char *title;
   GArray *rows; /* BfCardRow */
   guint n_pages;
 };
@@ -26,7 +28,7 @@ head_of (const BfCard *card, guint page)
 {
   return (BfPageHead){ .fold = card->work->fold,
                        .paper = card->paper,
-                       .title = _ ("Make card"),
+                       .title = card->title,
                        .page = page,
                        .n_pages = card->n_pages };
 }
@@ -42,7 +44,8 @@ static gboolean
 stays_with_next (const BfCard *card, guint i)
 {
   return i + 1 < card->rows->len &&
-         (row_at (card, i)->kind == BF_CARD_STAGE || row_at (card, i + 1)->kind == BF_CARD_SIZES);
+         (row_at (card, i)->kind == BF_CARD_STAGE || row_at (card, i)->kind == BF_CARD_CUT_HEAD ||
+          row_at (card, i + 1)->kind == BF_CARD_SIZES);
 }
 
 /* The height of what stands on one page together, from row i on. */
@@ -80,17 +83,62 @@ place_rows (BfCard *card)
   card->n_pages = page + 1;
 }
 
+static BfCard *
+card_new (const BfWork *work, const BfPaper *paper, const char *title)
+{
+  BfCard *card = g_new0 (BfCard, 1);
+
+  card->work = work;
+  card->paper = paper;
+  card->title = title;
+  return card;
+}
+
 BfCard *
 bf_card_new (const BfWork *work, const BfPaper *paper)
 {
   BfCard *card;
 
   g_return_val_if_fail (work != NULL && paper != NULL, NULL);
-  card = g_new0 (BfCard, 1);
-  card->work = work;
-  card->paper = paper;
+  card = card_new (work, paper, _ ("Make card"));
   card->rows = bf_card_rows (work, width_mm (card));
   place_rows (card);
+  return card;
+}
+
+/* The picture is as large as it can be without another page. */
+static void
+place_cuts (BfCard *card)
+{
+  static const double shares[] = { 0.26, 0.32, 0.38, 0.44, 0.5 };
+  guint least = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+    {
+      GArray *before = card->rows;
+
+      card->rows = bf_cut_rows (card->work, width_mm (card), shares[i] * card->paper->height_mm);
+      place_rows (card);
+      if (before != NULL && card->n_pages > least)
+        {
+          g_array_unref (card->rows);
+          card->rows = before;
+          card->n_pages = least;
+          return;
+        }
+      g_clear_pointer (&before, g_array_unref);
+      least = card->n_pages;
+    }
+}
+
+BfCard *
+bf_card_new_cuts (const BfWork *work, const BfPaper *paper)
+{
+  BfCard *card;
+
+  g_return_val_if_fail (work != NULL && paper != NULL, NULL);
+  card = card_new (work, paper, _ ("Cutting"));
+  place_cuts (card);
   return card;
 }
 

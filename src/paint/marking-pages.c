@@ -4,21 +4,18 @@
 
 #include <glib/gi18n.h>
 
-#include "core/part-title.h"
-#include "core/setup-sentence.h"
 #include "core/units.h"
+#include "paint/card.h"
 #include "paint/marking-picture.h"
+#include "paint/page-head.h"
 #include "paint/palette.h"
 #include "paint/text.h"
 
 #define COLUMNS 2
 #define ROWS 3
 #define PER_PAGE (COLUMNS * ROWS)
-#define MARGIN_MM 12.0
-#define HEAD_MM 22.0
-#define HEAD_LINES 3
+#define MARGIN_MM BF_PAGE_MARGIN_MM
 #define GUTTER_MM 8.0
-#define NAME_CAP_MM 4.0
 #define CAP_MM 2.3
 #define NUMBER_CAP_MM 4.0
 #define NUMBER_COLUMN_MM 11.0
@@ -27,23 +24,60 @@
 
 struct _BfMarkingPages
 {
-  const BfMarking *marking;
+  const BfWork *work;
   const BfPaper *paper;
-  BfUnits units;
-  GArray *steps;
+  char *errors;    /* the biggest rounding error, said once */
+  guint n_marking; /* pages, before those of the cuts */
+  BfCard *cuts;    /* NULL where a machine cuts */
 };
 
+/* ---- words -------------------------------------------------------------------------------- */
+
+/* Up to the next step of so many decimals, so that what is said holds. */
+static char *
+format_up (double value, int decimals)
+{
+  double parts = pow (10.0, decimals);
+
+  return bf_format_decimal (ceil (value * parts - 1e-9) / parts, decimals);
+}
+
+/* The biggest rounding error, said once. */
+static char *
+error_words (const BfWork *work)
+{
+  BfUnits units = work->fold->part->units;
+  const BfMarking *marking = work->marking;
+  g_autofree char *step = bf_format_length (marking->step_mm, units);
+  g_autofree char *worst = units == BF_UNITS_IN ? format_up (marking->worst_mm / BF_MM_PER_INCH, 3)
+                                                : format_up (marking->worst_mm, 2);
+
+  if (units == BF_UNITS_IN)
+    /* Translators: a length with its unit, and a length in inches without it */
+    return g_strdup_printf (_ ("Marking side up. Distances are rounded to %s; none is off by more "
+                               "than %s in."),
+                            step, worst);
+  /* Translators: a length with its unit, and a length in mm without it */
+  return g_strdup_printf (_ ("Marking side up. Distances are rounded to %s; none is off by more "
+                             "than %s mm."),
+                          step, worst);
+}
+
+/* ---- all of it ---------------------------------------------------------------------------- */
+
 BfMarkingPages *
-bf_marking_pages_new (const BfMarking *marking, const BfPaper *paper, BfUnits units)
+bf_marking_pages_new (const BfWork *work, const BfPaper *paper)
 {
   BfMarkingPages *pages;
 
-  g_return_val_if_fail (marking != NULL && paper != NULL, NULL);
+  g_return_val_if_fail (work != NULL && paper != NULL, NULL);
   pages = g_new0 (BfMarkingPages, 1);
-  pages->marking = marking;
+  pages->work = work;
   pages->paper = paper;
-  pages->units = units;
-  pages->steps = bf_marking_steps (marking);
+  pages->errors = error_words (work);
+  pages->n_marking = (work->marking_steps->len + PER_PAGE - 1) / PER_PAGE;
+  if (bf_work_is_by_hand (work))
+    pages->cuts = bf_card_new_cuts (work, paper);
   return pages;
 }
 
@@ -52,14 +86,15 @@ bf_marking_pages_free (BfMarkingPages *pages)
 {
   if (pages == NULL)
     return;
-  g_array_unref (pages->steps);
+  g_clear_pointer (&pages->cuts, bf_card_free);
+  g_free (pages->errors);
   g_free (pages);
 }
 
 guint
 bf_marking_pages_n (const BfMarkingPages *pages)
 {
-  return (pages->steps->len + PER_PAGE - 1) / PER_PAGE;
+  return pages->n_marking + (pages->cuts != NULL ? bf_card_n_pages (pages->cuts) : 0);
 }
 
 const BfPaper *
@@ -68,10 +103,10 @@ bf_marking_pages_paper (const BfMarkingPages *pages)
   return pages->paper;
 }
 
-const BfMarking *
-bf_marking_pages_marking (const BfMarkingPages *pages)
+const BfPart *
+bf_marking_pages_part (const BfMarkingPages *pages)
 {
-  return pages->marking;
+  return pages->work->fold->part;
 }
 
 /* ---- drawing ------------------------------------------------------------------------------ */
@@ -85,71 +120,14 @@ show_wrapped (cairo_t *cr, const char *words, BfVec2 at, double width_mm, int li
   bf_text_draw (text, cr, at.x, at.y);
 }
 
-/* Up to the next step of so many decimals, so that what is said holds. */
-static char *
-format_up (double value, int decimals)
-{
-  double parts = pow (10.0, decimals);
-
-  return bf_format_decimal (ceil (value * parts - 1e-9) / parts, decimals);
-}
-
-/* The biggest rounding error, said once. */
-static char *
-error_words (const BfMarkingPages *pages)
-{
-  g_autofree char *step = bf_format_length (pages->marking->step_mm, pages->units);
-  g_autofree char *worst = pages->units == BF_UNITS_IN
-                               ? format_up (pages->marking->worst_mm / BF_MM_PER_INCH, 3)
-                               : format_up (pages->marking->worst_mm, 2);
-
-  if (pages->units == BF_UNITS_IN)
-    /* Translators: a length with its unit, and a length in inches without it */
-    return g_strdup_printf (_ ("Marking side up. Distances are rounded to %s; none is off by more "
-                               "than %s in."),
-                            step, worst);
-  /* Translators: a length with its unit, and a length in mm without it */
-  return g_strdup_printf (_ ("Marking side up. Distances are rounded to %s; none is off by more "
-                             "than %s mm."),
-                          step, worst);
-}
-
-static char *
-page_words (const BfMarkingPages *pages, guint i)
-{
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *date = g_date_time_format (now, "%Y-%m-%d");
-
-  /* Translators: the page's number, how many pages there are, and a date */
-  return g_strdup_printf (_ ("Marking out, page %u of %u, %s"), i + 1, bf_marking_pages_n (pages),
-                          date);
-}
-
-static void
-draw_head (const BfMarkingPages *pages, guint i, cairo_t *cr)
-{
-  const BfPart *part = pages->marking->fold->part;
-  double width = pages->paper->width_mm - 2.0 * MARGIN_MM;
-  g_autofree char *sentence = bf_setup_sentence (part), *errors = error_words (pages);
-  g_autofree char *both = g_strconcat (sentence, " ", errors, NULL);
-  g_autofree char *number = page_words (pages, i);
-  g_autofree char *title = bf_part_title (part);
-  g_autoptr (BfText) name = bf_text_new (title, NAME_CAP_MM, TRUE);
-
-  bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
-  bf_text_wrap (name, width * 0.55, 1);
-  bf_text_draw (name, cr, MARGIN_MM, MARGIN_MM + NAME_CAP_MM);
-  bf_text_show (cr, number, CAP_MM, 1.0, bf_vec2 (MARGIN_MM + width, MARGIN_MM + NAME_CAP_MM));
-  show_wrapped (cr, both, bf_vec2 (MARGIN_MM, MARGIN_MM + NAME_CAP_MM + 5.5), width, HEAD_LINES);
-}
-
 static void
 draw_words (const BfMarkingPages *pages, guint at, double width_mm, cairo_t *cr)
 {
-  const BfMarkingStep *step = &g_array_index (pages->steps, BfMarkingStep, at);
+  const BfWork *work = pages->work;
+  const BfMarkingStep *step = &g_array_index (work->marking_steps, BfMarkingStep, at);
   const char *caution = bf_marking_step_caution (step);
   g_autofree char *number = g_strdup_printf ("%u", at + 1);
-  g_autofree char *words = bf_marking_step_words (pages->marking, step, pages->units);
+  g_autofree char *words = bf_marking_step_words (work->marking, step, work->fold->part->units);
   g_autofree char *all = caution != NULL ? g_strconcat (words, " ", caution, NULL) : NULL;
   g_autoptr (BfText) big = bf_text_new (number, NUMBER_CAP_MM, TRUE);
 
@@ -162,27 +140,42 @@ draw_words (const BfMarkingPages *pages, guint at, double width_mm, cairo_t *cr)
 static void
 draw_cell (const BfMarkingPages *pages, guint at, BfVec2 size, cairo_t *cr)
 {
-  BfMarkingPicture picture = { pages->marking, pages->steps, at, pages->units };
+  const BfWork *work = pages->work;
+  BfMarkingPicture picture = { work->marking, work->marking_steps, at, work->fold->part->units };
 
   draw_words (pages, at, size.x, cr);
   cairo_translate (cr, 0.0, WORDS_MM);
   bf_marking_picture_draw (&picture, size.x, size.y - WORDS_MM, cr);
 }
 
-void
-bf_marking_pages_draw (const BfMarkingPages *pages, guint i, cairo_t *cr)
+static void
+draw_marking (const BfMarkingPages *pages, guint i, cairo_t *cr)
 {
+  BfPageHead head = { .fold = pages->work->fold,
+                      .paper = pages->paper,
+                      .title = _ ("Marking out"),
+                      .page = i,
+                      .n_pages = pages->n_marking,
+                      .note = pages->errors };
+  double top = bf_page_head_draw (&head, cr);
   double width = (pages->paper->width_mm - 2.0 * MARGIN_MM - GUTTER_MM) / COLUMNS;
-  double height =
-      (pages->paper->height_mm - 2.0 * MARGIN_MM - HEAD_MM - (ROWS - 1) * GUTTER_MM) / ROWS;
+  double height = (pages->paper->height_mm - MARGIN_MM - top - (ROWS - 1) * GUTTER_MM) / ROWS;
 
-  draw_head (pages, i, cr);
-  for (guint k = 0; k < PER_PAGE && i * PER_PAGE + k < pages->steps->len; k++)
+  for (guint k = 0; k < PER_PAGE && i * PER_PAGE + k < pages->work->marking_steps->len; k++)
     {
       cairo_save (cr);
       cairo_translate (cr, MARGIN_MM + k % COLUMNS * (width + GUTTER_MM),
-                       MARGIN_MM + HEAD_MM + k / COLUMNS * (height + GUTTER_MM));
+                       top + k / COLUMNS * (height + GUTTER_MM));
       draw_cell (pages, i * PER_PAGE + k, bf_vec2 (width, height), cr);
       cairo_restore (cr);
     }
+}
+
+void
+bf_marking_pages_draw (const BfMarkingPages *pages, guint i, cairo_t *cr)
+{
+  if (i < pages->n_marking)
+    draw_marking (pages, i, cr);
+  else
+    bf_card_draw (pages->cuts, i - pages->n_marking, cr);
 }

@@ -53,12 +53,6 @@ add (BfOutputBatch *batch, const char *path, GBytes *pdf)
   return TRUE;
 }
 
-static const BfPaper *
-paper_of (const BfOutputs *outputs)
-{
-  return outputs->paper != NULL ? outputs->paper : bf_paper_of_locale ();
-}
-
 static void
 draw_card (guint i, cairo_t *cr, gconstpointer card)
 {
@@ -68,9 +62,9 @@ draw_card (guint i, cairo_t *cr, gconstpointer card)
 gboolean
 bf_outputs_add_card (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
 {
-  g_autoptr (BfWork) work = bf_work_new (outputs->shown, NULL);
-  g_autoptr (BfCard) card = bf_card_new (work, paper_of (outputs));
-  Pages pages = { paper_of (outputs), draw_card, card };
+  g_autoptr (BfWork) work = bf_outputs_work (outputs);
+  g_autoptr (BfCard) card = bf_card_new (work, bf_outputs_page_paper (outputs));
+  Pages pages = { bf_outputs_page_paper (outputs), draw_card, card };
 
   return add (batch, path, pages_pdf (outputs, &pages, bf_card_n_pages (card), error));
 }
@@ -85,8 +79,8 @@ draw_model (guint i, cairo_t *cr, gconstpointer model)
 gboolean
 bf_outputs_add_model (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
 {
-  g_autoptr (BfModel) model = bf_model_new (outputs->shown, paper_of (outputs));
-  Pages pages = { paper_of (outputs), draw_model, model };
+  g_autoptr (BfModel) model = bf_model_new (outputs->shown, bf_outputs_page_paper (outputs));
+  Pages pages = { bf_outputs_page_paper (outputs), draw_model, model };
 
   return add (batch, path, pages_pdf (outputs, &pages, 1, error));
 }
@@ -100,8 +94,8 @@ draw_gauges (guint i, cairo_t *cr, gconstpointer gauges)
 gboolean
 bf_outputs_add_gauges (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
 {
-  g_autoptr (BfGauges) gauges = bf_gauges_new (outputs->shown, paper_of (outputs));
-  Pages pages = { paper_of (outputs), draw_gauges, gauges };
+  g_autoptr (BfGauges) gauges = bf_gauges_new (outputs->shown, bf_outputs_page_paper (outputs));
+  Pages pages = { bf_outputs_page_paper (outputs), draw_gauges, gauges };
 
   return add (batch, path, pages_pdf (outputs, &pages, bf_gauges_n_pages (gauges), error));
 }

@@ -221,11 +221,49 @@ append_sizes (Table *table, guint number, const char *what_to_do)
   append_point (table, row, (BfMarkedPoint){ marking->width, marking->height }, NAN);
 }
 
-char *
-bf_marking_csv (const BfMarking *marking, BfUnits units)
+/* Where the metal falls away: as the words of a row. */
+static const char *
+waste_name (const BfCut *cut)
 {
-  Table table = { marking, units == BF_UNITS_IN ? BF_MM_PER_INCH : 1.0, g_string_new (HEADER) };
-  g_autoptr (GArray) steps = bf_marking_steps (marking);
+  if (fabs (cut->waste.x) > fabs (cut->waste.y))
+    return cut->waste.x > 0.0 ? "waste right" : "waste left";
+  return cut->waste.y > 0.0 ? "waste above" : "waste below";
+}
+
+/* A cut that is square to the edges by its distance and from where to where, as a strike; another
+ * one by its two ends. */
+static void
+append_cut (Table *table, guint number, const BfWork *work, guint at)
+{
+  static const char *const whats[] = { "cut-from", "cut-to" };
+  const BfCut *cut = bf_cut (work->cuts, at);
+  BfMarkedPoint ends[] = { bf_marking_point (table->marking, cut->from),
+                           bf_marking_point (table->marking, cut->to) };
+  BfCutPlace place;
+  gboolean bottom;
+  double a, b;
+
+  if (!bf_work_cut_place (work, at, &place))
+    {
+      append_ends (table, (Row){ .step = number, .what = waste_name (cut) }, whats, ends);
+      return;
+    }
+  bottom = place.from == BF_DATUM_BOTTOM;
+  a = bottom ? ends[0].x.marked_mm : ends[0].y.marked_mm;
+  b = bottom ? ends[1].x.marked_mm : ends[1].y.marked_mm;
+  append_row (table, &(Row){ number,
+                             "cut",
+                             waste_name (cut),
+                             bottom ? "bottom" : "left",
+                             { place.line_mm, MIN (a, b), MAX (a, b), NAN, NAN, place.guide_mm } });
+}
+
+char *
+bf_marking_csv (const BfWork *work)
+{
+  gboolean inches = work->fold->part->units == BF_UNITS_IN;
+  Table table = { work->marking, inches ? BF_MM_PER_INCH : 1.0, g_string_new (HEADER) };
+  const GArray *steps = work->marking_steps;
 
   for (guint i = 0; i < steps->len; i++)
     {
@@ -238,5 +276,7 @@ bf_marking_csv (const BfMarking *marking, BfUnits units)
       for (guint k = 0; k < step->items->len; k++)
         append_item (&table, i + 1, step, bf_step_item (step, k));
     }
+  for (guint i = 0; i < work->cuts->len && bf_work_is_by_hand (work); i++)
+    append_cut (&table, steps->len + i + 1, work, i);
   return g_string_free (table.text, FALSE);
 }

@@ -25,7 +25,7 @@ bf_marking_pdf (const BfMarkingPages *marking, GError **error)
   BfPdfPages pages = { .page = page_size, .draw = draw_page, .data = marking };
 
   g_return_val_if_fail (marking != NULL, NULL);
-  pages.part = bf_marking_pages_marking (marking)->fold->part;
+  pages.part = bf_marking_pages_part (marking);
   pages.n_pages = bf_marking_pages_n (marking);
   return bf_pdf_pages (&pages, error);
 }

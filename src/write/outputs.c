@@ -14,10 +14,6 @@
 #include "write/svg.h"
 #include "write/template-pdf.h"
 
-/* Marks of the rule that marking-out is rounded to. */
-#define STEP_MM 0.5
-#define STEP_IN (1.0 / 32.0)
-
 /* The fold itself where the units are the same, so that nothing is worked out twice. */
 static BfFold *
 fold_in_units (BfFold *fold, BfUnits units)
@@ -64,13 +60,20 @@ bf_outputs_set_how (BfOutputs *outputs, const BfOutputHow *how)
   outputs->how = *how;
 }
 
-/* What pages other than the template's are printed on: never a roll. */
-static const BfPaper *
-paper_of (const BfOutputs *outputs)
+const BfPaper *
+bf_outputs_page_paper (const BfOutputs *outputs)
 {
   gboolean is_cut = outputs->paper != NULL && outputs->paper->kind == BF_PAPER_CUT;
 
   return is_cut ? outputs->paper : bf_paper_of_locale ();
+}
+
+BfWork *
+bf_outputs_work (const BfOutputs *outputs)
+{
+  BfWorkOptions options = { .mark_step_mm = NAN, .guide_offset_mm = outputs->how.guide_offset_mm };
+
+  return bf_work_new (outputs->shown, &options);
 }
 
 static const BfTemplate *
@@ -111,21 +114,19 @@ bf_outputs_add_template (BfOutputs *outputs, BfOutputBatch *batch, const char *p
 gboolean
 bf_outputs_add_marking (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
 {
-  BfUnits units = outputs->shown->part->units;
-  g_autoptr (BfMarking) marking =
-      bf_marking_new (outputs->shown, units == BF_UNITS_IN ? STEP_IN * BF_MM_PER_INCH : STEP_MM);
+  g_autoptr (BfWork) work = bf_outputs_work (outputs);
   g_autoptr (BfMarkingPages) pages = NULL;
   g_autoptr (GBytes) bytes = NULL;
   char *text;
 
   if (bf_output_has_suffix (path, ".csv"))
     {
-      text = bf_marking_csv (marking, units);
+      text = bf_marking_csv (work);
       bytes = g_bytes_new_take (text, strlen (text));
     }
   else
     {
-      pages = bf_marking_pages_new (marking, paper_of (outputs), units);
+      pages = bf_marking_pages_new (work, bf_outputs_page_paper (outputs));
       bytes = bf_marking_pdf (pages, error);
     }
   if (bytes == NULL)
@@ -138,7 +139,8 @@ gboolean
 bf_outputs_add_strip (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error)
 {
   const BfPart *part = outputs->shown->asked;
-  g_autoptr (BfStripPage) page = bf_strip_page_new (part, paper_of (outputs), part->units, NULL);
+  g_autoptr (BfStripPage) page =
+      bf_strip_page_new (part, bf_outputs_page_paper (outputs), part->units, NULL);
   g_autoptr (GBytes) pdf = bf_strip_pdf (page, error);
 
   if (pdf == NULL)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "fold/fold.h"
+#include "make/work.h"
 #include "paint/template.h"
 #include "write/output-batch.h"
 #include "write/pattern.h"
@@ -15,6 +16,7 @@ typedef struct
   BfTemplateOptions template; /* its paper, units and date are not looked at */
   gboolean kerf;              /* of patterns */
   BfBendLines bend_lines;
+  double guide_offset_mm; /* of cuts: from the guide to the cut */
 } BfOutputHow;
 
 typedef struct
@@ -36,6 +38,13 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfOutputs, bf_outputs_free)
 /* To be called before anything is worked out. how is copied; the pens it names are kept by
  * reference. */
 void bf_outputs_set_how (BfOutputs *outputs, const BfOutputHow *how);
+
+/* The work on the part, from the metal to the finished thing. Returns: (transfer full). */
+BfWork *bf_outputs_work (const BfOutputs *outputs) G_GNUC_WARN_UNUSED_RESULT;
+
+/* What pages other than the template's are printed on: the paper that was given, but never a roll.
+ */
+const BfPaper *bf_outputs_page_paper (const BfOutputs *outputs);
 
 /* The report; its pages are null where no paper was given. Returns: (transfer full). */
 char *bf_outputs_report (BfOutputs *outputs) G_GNUC_WARN_UNUSED_RESULT;

@@ -114,9 +114,7 @@ path_in (const char *dir, const char *name, const char *suffix)
 gboolean
 bf_outputs_add_pack (BfOutputs *outputs, BfOutputBatch *batch, const char *dir, GError **error)
 {
-  Pack pack = { outputs,
-                outputs->paper != NULL ? outputs->paper : bf_paper_of_locale (),
-                { .hole_mm = 0.0 } };
+  Pack pack = { outputs, bf_outputs_page_paper (outputs), { .hole_mm = 0.0 } };
   BfPdfPages pages = {
     .part = outputs->shown->part, .n_pages = 1, .page = page_size, .draw = draw_page, .data = &pack
   };

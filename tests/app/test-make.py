@@ -185,6 +185,53 @@ def the_whole_screen_is_read_by_any_key(program, folder):
         assert len(ticks(app)) == 3, ticks(app)
 
 
+def where(app):
+    return app.find('label', r'\w+, step \d+ of \d+').name
+
+
+def go_on(app):
+    """The button shows for a moment that it was pressed: one press after the other."""
+    before = where(app)
+    app.key('alt+d')
+    gui.until('the next step', lambda: where(app) != before)
+
+
+def go_on_to(app, stage):
+    while not where(app).startswith(stage):
+        go_on(app)
+
+
+def how_many_alike_is_told_and_kept(program, folder):
+    path = folder / 'tray.benchfold'
+    path.write_bytes(TRAY.read_bytes())
+    with gui.App(program, path) as app:
+        open_make(app)
+        app.key('alt+w', 'ctrl+a')
+        app.type('3')
+        app.key('Return')
+        app.shown('list item', 'Take flat metal: .* for 3 blanks.*')
+        app.shown('label', 'mass of all')
+        app.key('ctrl+z')
+        app.shown('list item', 'Take a flat piece.*')
+        app.key('ctrl+shift+z')
+        app.shown('list item', 'Take flat metal: .* for 3 blanks.*')
+        app.key('ctrl+s')
+        gui.until('the file', lambda: json.loads(path.read_text()).get('quantity') == 3)
+
+
+def the_guide_sits_where_a_person_has_it(program, folder):
+    with gui.App(program, TRAY) as app:
+        open_make(app)
+        go_on_to(app, 'Cut')
+        app.key('alt+g', 'ctrl+a')
+        app.type('12')
+        app.key('Return')
+        app.shown('list item', 'Clamp a guide on the blank.s side, 12 mm from the line.*')
+        go_on(app)
+        go_on(app)
+        app.shown('label', 'guide, from .*')
+
+
 def a_printer_that_is_off_is_corrected(program, folder):
     with gui.App(program, TRAY) as app:
         open_pages(app)
@@ -264,6 +311,8 @@ gui.main([
     steps_are_ticked_and_kept,
     another_blank_has_nothing_ticked,
     the_whole_screen_is_read_by_any_key,
+    how_many_alike_is_told_and_kept,
+    the_guide_sits_where_a_person_has_it,
     a_printer_that_is_off_is_corrected,
     corners_take_fewer_pages,
     another_paper_lays_the_pages_out_anew,

@@ -3,7 +3,7 @@
 
 /* A blank fitted into a box, and the numbers of its cuts. */
 
-#include "paint/cut-numbers.h"
+#include "paint/cut-labels.h"
 
 #include "make-any.h"
 #include "make-part.h"
@@ -26,7 +26,7 @@ draw_numbers (gconstpointer pages, guint page, cairo_t *cr)
   const Picture *picture = pages;
 
   g_assert_cmpuint (page, ==, 0);
-  bf_cut_numbers_draw (picture->work, picture->size, cr);
+  bf_cut_labels_draw (picture->work, picture->size, cr);
 }
 
 static void
@@ -164,10 +164,10 @@ test_reach (void)
           continue;
         seen++;
         g_test_message ("seed %u", seed);
-        g_assert_cmpfloat (ink.min.x, >=, blank.min.x - BF_CUT_NUMBERS_MM);
-        g_assert_cmpfloat (ink.min.y, >=, blank.min.y - BF_CUT_NUMBERS_MM);
-        g_assert_cmpfloat (ink.max.x, <=, blank.max.x + BF_CUT_NUMBERS_MM);
-        g_assert_cmpfloat (ink.max.y, <=, blank.max.y + BF_CUT_NUMBERS_MM);
+        g_assert_cmpfloat (ink.min.x, >=, blank.min.x - BF_CUT_LABELS_MM);
+        g_assert_cmpfloat (ink.min.y, >=, blank.min.y - BF_CUT_LABELS_MM);
+        g_assert_cmpfloat (ink.max.x, <=, blank.max.x + BF_CUT_LABELS_MM);
+        g_assert_cmpfloat (ink.max.y, <=, blank.max.y + BF_CUT_LABELS_MM);
       }
   g_assert_cmpuint (seen, >, N_PARTS);
 }

@@ -188,9 +188,8 @@ test_marking (void)
   for (guint seed = 0; seed < N_PARTS; seed++)
     {
       g_autoptr (BfFold) fold = fold_any (seed);
-      g_autoptr (BfMarking) marking = bf_marking_new (fold, 0.5);
-      g_autoptr (BfMarkingPages) pages =
-          bf_marking_pages_new (marking, nth_paper (seed), fold->part->units);
+      g_autoptr (BfWork) work = bf_work_new (fold, NULL);
+      g_autoptr (BfMarkingPages) pages = bf_marking_pages_new (work, nth_paper (seed));
 
       for (guint i = 0; i < bf_marking_pages_n (pages); i++)
         {

@@ -106,8 +106,51 @@ def test_pages(folder):
                           text=True, check=True).stdout
     for words in ('Tray', 'page 1 of', 'Mild steel 1.5 mm', 'Set the square to', 'Drill 6.5 mm: 4 holes', 'Both diagonals'):
         assert words in ' '.join(text.split()), words
+    for words in ('Cutting, ', 'Clamp a guide on the line', 'on the line', 'at the right', '1 hole'):
+        assert words in ' '.join(text.split()), words
     stated, = re.findall(r'none is off by more than (0\.\d+) mm', ' '.join(text.split()))[:1]
     assert 0.15 < float(stated) <= 0.25, stated
+
+
+def test_cuts(folder):
+    """Each cut of the tray lies on the blank's rim, once, and with its waste outside; the two edges
+    that all is measured from are there already."""
+    told = report(folder, cases.TRAY)
+    x0, y0 = corner(told['blank']['rings'])
+    width, height = told['blank']['width'], told['blank']['height']
+    rows = [r for r in table(folder, cases.TRAY) if r['do'] == 'cut']
+    assert len(rows) == 8 + 2, rows
+    sides = {('left', 'waste left'), ('left', 'waste right'), ('bottom', 'waste above'),
+             ('bottom', 'waste below')}
+    assert {(r['from'], r['what']) for r in rows} == sides
+    for row in rows:
+        assert row['size'] == row['distance'], row
+        assert float(row['distance']) > 0.5, row
+    cases.near(float(rows[-1]['distance']), height, 0.25)
+    cases.near(float(rows[-2]['distance']), width, 0.25)
+    assert rows[-1]['what'] == 'waste above' and rows[-2]['what'] == 'waste right'
+    lengths = [float(r['end']) - float(r['begin']) for r in rows]
+    assert lengths == sorted(lengths), lengths
+    machine = table(folder, cases.tray(cutting={'by': 'table'}))
+    assert not [r for r in machine if r['do'].startswith('cut')]
+
+
+def test_cuts_at_a_slant(folder):
+    part = cases.tray(flanges=[], base={'outline': [[0, 0], [100, 0], [100, 40], [60, 80], [0, 80]]})
+    rows = table(folder, part)
+    ends = [(float(r['x']), float(r['y'])) for r in rows if r['do'] in ('cut-from', 'cut-to')]
+    assert ends == [(100, 40), (60, 80)], ends
+
+
+def test_quantity(folder):
+    """Of two blanks each step is done to both; the pages tell how many."""
+    cases.output(folder, cases.tray(quantity=2), '--marking', 'm.pdf')
+    text = subprocess.run(['pdftotext', '-layout', folder / 'm.pdf', '-'], stdout=subprocess.PIPE,
+                          text=True, check=True).stdout
+    words = ' '.join(text.split())
+    pages = text.count('\f')
+    assert words.count('Tray, 2 off') == pages, pages
+    assert words.count('Mark both blanks.') > 4 and 'Do both blanks.' in words
 
 
 def test_every_example(folder):

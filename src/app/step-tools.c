@@ -1,0 +1,172 @@
+/* SPDX-FileCopyrightText: Benchfold contributors
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/step-tools.h"
+
+#include <glib/gi18n.h>
+
+#include "app/children.h"
+#include "app/length-row.h"
+#include "app/settings.h"
+#include "core/edit.h"
+
+#define SPACING 10
+
+struct _BfStepTools
+{
+  GtkWidget parent_instance;
+  BfDocument *document;
+  GSettings *settings; /* or NULL */
+  GtkWidget *quantity_box, *guide_box;
+  GtkSpinButton *quantity;
+  GtkWidget *guide;    /* the entry, or NULL */
+  BfUnits guide_units; /* of it */
+  gboolean is_setting; /* what changes now was not the person's doing */
+};
+
+G_DEFINE_FINAL_TYPE (BfStepTools, bf_step_tools, GTK_TYPE_WIDGET)
+
+/* ---- how many ----------------------------------------------------------------------------- */
+
+/* Behind the words, whose key leads to it. */
+static void
+add_field (GtkWidget *box, GtkWidget *field)
+{
+  GtkWidget *words = gtk_widget_get_first_child (box);
+
+  gtk_box_insert_child_after (GTK_BOX (box), field, words);
+  gtk_label_set_mnemonic_widget (GTK_LABEL (words), field);
+}
+
+static void
+quantity_cb (BfStepTools *self)
+{
+  int quantity = gtk_spin_button_get_value_as_int (self->quantity);
+  BfPart *part = bf_document_get_part (self->document);
+
+  if (self->is_setting || part == NULL || quantity < 1)
+    return;
+  bf_document_take (self->document, bf_edit_quantity (part, (guint)quantity), _ ("How many"), TRUE);
+}
+
+/* ---- where the guide sits ----------------------------------------------------------------- */
+
+static void
+guide_given (double offset_mm, gpointer user_data)
+{
+  BfStepTools *self = user_data;
+
+  bf_settings_set_guide_offset_mm (self->settings, isnan (offset_mm) ? 0.0 : offset_mm);
+}
+
+/* Anew where the units are others: the entry keeps those that it was made with. */
+static void
+show_guide (BfStepTools *self, BfUnits units)
+{
+  double offset_mm = bf_settings_guide_offset_mm (self->settings);
+
+  if (self->guide != NULL && self->guide_units == units)
+    return;
+  if (self->guide != NULL)
+    gtk_box_remove (GTK_BOX (self->guide_box), self->guide);
+  self->guide = bf_length_row_new (offset_mm, units, "0", guide_given, self);
+  self->guide_units = units;
+  gtk_editable_set_width_chars (GTK_EDITABLE (self->guide), 8);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->guide), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("From the guide to the cut"), -1);
+  add_field (self->guide_box, self->guide);
+}
+
+/* ---- all ---------------------------------------------------------------------------------- */
+
+void
+bf_step_tools_show (BfStepTools *self, const BfWork *work, guint step)
+{
+  const BfPart *part;
+  BfStage stage;
+
+  g_return_if_fail (BF_IS_STEP_TOOLS (self) && work != NULL && step < work->steps->len);
+
+  part = work->fold->part;
+  stage = bf_work_step (work, step)->stage;
+  self->is_setting = TRUE;
+  gtk_spin_button_set_value (self->quantity, part->quantity);
+  self->is_setting = FALSE;
+  gtk_widget_set_visible (self->quantity_box, stage == BF_STAGE_METAL);
+  gtk_widget_set_visible (self->guide_box,
+                          stage == BF_STAGE_CUT && part->cutting.by == BF_CUTTING_DISC);
+  if (gtk_widget_get_visible (self->guide_box))
+    show_guide (self, part->units);
+  gtk_widget_set_visible (GTK_WIDGET (self),
+                          self->document != NULL && (gtk_widget_get_visible (self->quantity_box) ||
+                                                     gtk_widget_get_visible (self->guide_box)));
+}
+
+void
+bf_step_tools_set_document (BfStepTools *self, BfDocument *document, GSettings *settings)
+{
+  g_return_if_fail (BF_IS_STEP_TOOLS (self) && self->document == NULL);
+
+  self->document = g_object_ref (document);
+  g_set_object (&self->settings, settings);
+}
+
+static GtkWidget *
+box_new (BfStepTools *self, const char *words)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, SPACING);
+
+  gtk_box_append (GTK_BOX (box), gtk_label_new_with_mnemonic (words));
+  gtk_widget_set_parent (box, GTK_WIDGET (self));
+  return box;
+}
+
+static void
+add_quantity (BfStepTools *self)
+{
+  GtkWidget *spin = gtk_spin_button_new_with_range (1.0, BF_QUANTITY_MAX, 1.0);
+
+  self->quantity = GTK_SPIN_BUTTON (spin);
+  self->quantity_box = box_new (self, _ ("Ho_w many alike"));
+  add_field (self->quantity_box, spin);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (spin), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("How many alike"), -1);
+  g_signal_connect_object (spin, "value-changed", G_CALLBACK (quantity_cb), self,
+                           G_CONNECT_SWAPPED);
+}
+
+static void
+add_guide (BfStepTools *self)
+{
+  GtkWidget *hint = gtk_label_new (_ ("0: the disc just touches the guide. Yours, for all parts."));
+
+  gtk_widget_add_css_class (hint, "quiet");
+  self->guide_box = box_new (self, _ ("From the _guide to the cut"));
+  gtk_box_append (GTK_BOX (self->guide_box), hint);
+}
+
+static void
+bf_step_tools_dispose (GObject *object)
+{
+  BfStepTools *self = BF_STEP_TOOLS (object);
+
+  bf_widget_drop_children (GTK_WIDGET (self));
+  g_clear_object (&self->document);
+  g_clear_object (&self->settings);
+  G_OBJECT_CLASS (bf_step_tools_parent_class)->dispose (object);
+}
+
+static void
+bf_step_tools_class_init (BfStepToolsClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = bf_step_tools_dispose;
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
+}
+
+static void
+bf_step_tools_init (BfStepTools *self)
+{
+  add_quantity (self);
+  add_guide (self);
+}
