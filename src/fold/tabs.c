@@ -86,11 +86,19 @@ is_fit (const BfFlap *flap, BfSideName name)
 }
 
 /* How far up the covered wall both walls reach, before what their tips carry; where the straight
- * side ends, which follows the other only as far as that goes; and how both sides lean. */
+ * side ends, which follows the other only as far as that goes, by the part's measure and counted
+ * outside; and how both sides lean. */
 typedef struct
 {
-  double height_mm, end_mm, lean, its_lean;
+  double height_mm, end_mm, outer_end_mm, lean, its_lean;
 } Reach;
+
+/* w of the wall's tip as drawn where sizes count outside. */
+static double
+outer_tip_mm (const BfFlap *wall)
+{
+  return wall->tip_w_mm + wall->tip_shift_mm;
+}
 
 static gboolean
 find_reach (const BfLayout *layout, const BfMeeting *meeting, Reach *reach)
@@ -108,7 +116,7 @@ find_reach (const BfLayout *layout, const BfMeeting *meeting, Reach *reach)
     return FALSE;
   for (guint i = 0; i < 2; i++)
     {
-      double w = i == 0 ? bf_flap_flat_mm (covering) : covering->tip_w_mm + covering->tip_shift_mm;
+      double w = i == 0 ? bf_flap_flat_mm (covering) : outer_tip_mm (covering);
       BfVec3 top = bf_vec3_along (its.point, its.in, its_at + reach->its_lean * w);
 
       top = bf_vec3_along (top, its.out, w);
@@ -116,16 +124,19 @@ find_reach (const BfLayout *layout, const BfMeeting *meeting, Reach *reach)
     }
   reach->height_mm = MIN (bf_flap_flat_mm (covered), tops[0]);
   reach->end_mm = reach->lean < 0.0 ? MIN (covered->tip_w_mm, tops[1]) : covered->tip_w_mm;
+  reach->outer_end_mm =
+      reach->lean < 0.0 ? MIN (outer_tip_mm (covered), tops[1]) : outer_tip_mm (covered);
   return TRUE;
 }
 
 /* TRUE where the straight side ends between the metal's end, short of what the tip carries, and the
- * tip as drawn: there the metal does not show where the side's flange ends. */
+ * tip as drawn outside: there the metal does not show where the side's flange ends. Inside it
+ * would, but the same metal is to have the same tab. */
 static gboolean
 turns_under_lip (const BfFlap *wall, const Reach *reach)
 {
-  return reach->end_mm > bf_flap_flat_mm (wall) - BF_TOLERANCE_SIZE_MM &&
-         reach->end_mm < wall->tip_w_mm - BF_TOLERANCE_SIZE_MM;
+  return reach->outer_end_mm > bf_flap_flat_mm (wall) - BF_TOLERANCE_SIZE_MM &&
+         reach->outer_end_mm < outer_tip_mm (wall) - BF_TOLERANCE_SIZE_MM;
 }
 
 static double
@@ -281,7 +292,7 @@ make_tab (const BfLayout *layout, const BfMeeting *meeting)
   RootEnd root, tip;
 
   size_tab (layout, tab, &inset);
-  if (!find_reach (layout, meeting, &reach) || reach.end_mm < wall->tip_w_mm / 2.0 ||
+  if (!find_reach (layout, meeting, &reach) || reach.outer_end_mm < outer_tip_mm (wall) / 2.0 ||
       turns_under_lip (wall, &reach) || !find_root_end (layout, meeting, inset + strip, &root))
     return NULL;
   end_inset = wall->on_tip != NULL || covering->on_tip != NULL ? inset : 0.0;

@@ -3,9 +3,11 @@
 
 /* Corners joined by tabs. */
 
-#include "slab-overlap.h"
+#include "core/edit.h"
 #include "look-up.h"
+#include "make-any.h"
 #include "make-part.h"
+#include "slab-overlap.h"
 
 #define HAND_MM 1e-6
 #define DEEPEST_MM 1e-3
@@ -137,6 +139,29 @@ test_name_taken (void)
   g_assert_cmpstr (bf_part_find_flange (fold->part, "f1-start-tab-2")->on, ==, "f1");
 }
 
+/* Parts of many sides, three flanges deep, one of whose walls leans so that its side follows the
+ * other only part of the way below its lip. */
+static void
+test_measure (void)
+{
+  static const guint seeds[] = { 155, 2615, 3929, 4001, 9941, 11705 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (seeds); i++)
+    {
+      g_autoptr (BfPart) part = make_any (seeds[i]), other = NULL;
+      g_autoptr (BfFold) fold = NULL, again = NULL;
+
+      other = bf_edit_measure (part, part->measure == BF_MEASURE_INSIDE ? BF_MEASURE_OUTSIDE
+                                                                        : BF_MEASURE_INSIDE);
+      fold = bf_fold (part);
+      again = bf_fold (other);
+      g_test_message ("seed %u: %u tabs, %u", seeds[i], n_tabs (fold), n_tabs (again));
+      g_assert_cmpuint (n_tabs (fold), ==, n_tabs (again));
+      g_assert_cmpfloat_with_epsilon (fold->blank.area_before_cuts_mm2,
+                                      again->blank.area_before_cuts_mm2, 1e-6);
+    }
+}
+
 /* All round bases of three to eight sides, walls that lean every way, up and down, sizes inside and
  * outside, with lips and without: where there is a tab nothing collides, no metal is wanted twice,
  * and each hole of a tab stands a thickness before its hole in the wall. */
@@ -228,6 +253,7 @@ main (int argc, char **argv)
   g_test_add_func ("/tabs/by-hand", test_by_hand);
   g_test_add_func ("/tabs/named-like-tab", test_named_like_tab);
   g_test_add_func ("/tabs/name-taken", test_name_taken);
+  g_test_add_func ("/tabs/measure", test_measure);
   g_test_add_func ("/tabs/rings", test_rings);
   g_test_add_func ("/tabs/no-room", test_no_room);
   return g_test_run ();
