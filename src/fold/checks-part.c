@@ -4,14 +4,15 @@
 
 #include <glib/gi18n.h>
 
+#include "core/tolerance.h"
 #include "fold/checks.h"
 
 /* A bend turned this far is a hem. */
 #define HEM_RAD (G_PI - 1e-6)
 
-/* A hollow counts as closed when so much of its mouth is covered: the gaps of welded corners are no
- * vent. */
-#define CLOSED_SHARE 0.97
+/* A hollow counts as closed when what is left of its mouth comes to a slit so wide all round: that
+ * is welded shut, and no vent (common practice: the gap that a bead bridges in thin metal). */
+#define CLOSED_SLIT_MM 1.0
 
 /* A face counts as a lid where it lies so level with the base. */
 #define LEVEL_COSINE 0.985
@@ -79,45 +80,138 @@ is_walled_all_round (const BfLayout *layout)
   return n_met == n;
 }
 
+/* Where the first corner of the base is that water runs out of, and how many there are: all but
+ * those that are folded double. */
 static guint
-count_corner_reliefs (const BfFold *fold)
+count_open_corners (const BfLayout *layout, BfVec2 *first)
 {
   guint n = 0;
 
-  for (guint i = 0; i < fold->reliefs->len; i++)
-    n += bf_fold_relief (fold, i)->kind == BF_RELIEF_KIND_CORNER ? 1 : 0;
+  for (guint i = 0; i < layout->meetings->len; i++)
+    {
+      const BfMeeting *meeting = bf_layout_meeting (layout, i);
+
+      if (meeting->face >= 0 || meeting->folded)
+        continue;
+      if (n == 0)
+        *first = meeting->vertex;
+      n++;
+    }
   return n;
 }
 
 static void
 check_leaks (BfFold *fold)
 {
-  guint n = count_corner_reliefs (fold);
+  BfVec2 first = { 0.0, 0.0 };
+  guint n = count_open_corners (fold->layout, &first);
 
   if (n > 0)
-    add (fold, "will-leak", BF_SEVERITY_GOOD_TO_KNOW, bf_fold_relief (fold, 0)->at,
+    add (fold, "will-leak", BF_SEVERITY_GOOD_TO_KNOW, first,
          /* Translators: the number of corners */
-         g_strdup_printf (ngettext ("It does not hold water as it is bent: %u corner has a relief "
-                                    "hole to weld or seal.",
-                                    "It does not hold water as it is bent: %u corners have relief "
-                                    "holes to weld or seal.",
+         g_strdup_printf (ngettext ("It does not hold water as it is bent: %u corner is open, to "
+                                    "be welded or sealed.",
+                                    "It does not hold water as it is bent: %u corners are open, to "
+                                    "be welded or sealed.",
                                     n),
                           n));
 }
 
-/* Faces that lie level with the base on the walls' side, and how much they cover. */
-static double
-covered_mm2 (const BfFold *fold)
+/* ---- hollows -------------------------------------------------------------------------------- */
+
+/* What stands between walls at some height: its outline's area and length. */
+typedef struct
 {
-  double area = 0.0;
+  double area_mm2, round_mm;
+} Mouth;
 
-  for (guint i = 0; i < fold->layout->n_flaps; i++)
+/* How far from its drawn line a wall's inside face stands at a height over the base's inside. */
+static double
+inside_face_mm (const BfFlap *wall, double height_mm)
+{
+  double half = tan (wall->angle_rad / 2.0);
+
+  return wall->radius_mm * half - wall->sums.setback_mm + height_mm / tan (wall->angle_rad);
+}
+
+/* Where the inside faces of the walls on the edge before a base point and after it cross. */
+static BfVec2
+inner_corner (const BfLayout *layout, guint at, double height_mm)
+{
+  guint n = bf_part_n_points (layout->part);
+  const BfFlap *a = g_ptr_array_index (layout->base_edges[(at + n - 1) % n], 0);
+  const BfFlap *b = g_ptr_array_index (layout->base_edges[at], 0);
+  double in = inside_face_mm (a, height_mm), out = inside_face_mm (b, height_mm);
+  double sine = bf_vec2_cross (a->edge_n, b->edge_n);
+  BfVec2 p = bf_part_point (layout->part, at);
+
+  if (fabs (sine) < BF_TOLERANCE_SIZE_MM)
+    return bf_vec2_along (p, b->edge_n, out);
+  p = bf_vec2_along (p, a->edge_e, (out - in * bf_vec2_dot (a->edge_n, b->edge_n)) / sine);
+  return bf_vec2_along (p, a->edge_n, in);
+}
+
+static Mouth
+mouth_at (const BfLayout *layout, double height_mm)
+{
+  guint n = bf_part_n_points (layout->part);
+  g_autofree BfVec2 *corners = g_new (BfVec2, n);
+  Mouth mouth = { 0.0, 0.0 };
+
+  for (guint i = 0; i < n; i++)
+    corners[i] = inner_corner (layout, i, height_mm);
+  for (guint i = 0; i < n; i++)
+    mouth.round_mm += bf_vec2_distance (corners[i], corners[(i + 1) % n]);
+  mouth.area_mm2 = bf_polygon_area (corners, n);
+  return mouth;
+}
+
+/* The wall of the base that a flange stands on, tip by tip or by sides. */
+static const BfFlap *
+wall_under (const BfLayout *layout, const BfFlap *flap)
+{
+  while (flap->parent >= 0)
+    flap = &layout->flaps[flap->parent];
+  return flap;
+}
+
+/* TRUE where it lies level with the base, over it. */
+static gboolean
+is_lid (const BfLayout *layout, const BfFlap *flap)
+{
+  BfVec2 out = wall_under (layout, flap)->edge_n;
+
+  return flap->placed && flap->depth > 0 && fabs (flap->pose.m.z) > LEVEL_COSINE &&
+         flap->pose.d.x * out.x + flap->pose.d.y * out.y < 0.0;
+}
+
+/* How high over the base's inside the inside of a lid begins. */
+static double
+lid_height_mm (const BfLayout *layout, const BfFlap *lid)
+{
+  gboolean up = wall_under (layout, lid)->flange->turn == BF_TURN_UP;
+  double t = layout->thickness_mm, upper = lid->pose.origin.z + (lid->pose.m.z > 0.0 ? 0.0 : t);
+
+  return up ? upper - t : -t - upper;
+}
+
+/* How much of the mouth lids cover, and how high the highest of them begins. */
+static double
+covered_mm2 (const BfFold *fold, double *height_mm)
+{
+  const BfLayout *layout = fold->layout;
+  double area = 0.0, t = layout->thickness_mm;
+
+  *height_mm = 0.0;
+  for (guint i = 0; i < layout->n_flaps; i++)
     {
-      const BfFlap *flap = &fold->layout->flaps[i];
+      const BfFlap *flap = &layout->flaps[i];
 
-      if (flap->placed && flap->depth > 0 && fabs (flap->pose.m.z) > LEVEL_COSINE)
-        area += bf_ring_area (bf_fold_face (fold, i + 1)->outline) +
-                flap->sums.setback_mm * flap->edge_length_mm;
+      if (!is_lid (layout, flap))
+        continue;
+      area += bf_ring_area (bf_fold_face (fold, i + 1)->outline) +
+              MAX (flap->sums.outside_setback_mm - t, 0.0) * flap->edge_length_mm;
+      *height_mm = MAX (*height_mm, lid_height_mm (layout, flap));
     }
   return area;
 }
@@ -125,11 +219,11 @@ covered_mm2 (const BfFold *fold)
 static void
 check_hollow (BfFold *fold)
 {
-  double mouth = bf_polygon_area ((const BfVec2 *)(gconstpointer)fold->part->outline->data,
-                                  bf_part_n_points (fold->part));
+  double height, covered = covered_mm2 (fold, &height);
+  Mouth mouth = mouth_at (fold->layout, height);
 
   if (fold->part->joining != BF_JOINING_WELDED || fold->openings->len > 0 ||
-      covered_mm2 (fold) < CLOSED_SHARE * mouth)
+      covered < mouth.area_mm2 - CLOSED_SLIT_MM * mouth.round_mm)
     return;
   add (fold, "sealed-volume", BF_SEVERITY_LOOK_AT, bf_part_point (fold->part, 0),
        g_strdup (_ ("Welded all round, this closes a hollow: its air swells with the heat and can "

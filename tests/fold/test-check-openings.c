@@ -212,16 +212,35 @@ test_sharp_edge (void)
   g_assert_cmpuint (count_code (folded, "sharp-edge"), ==, 0);
 }
 
-/* A tray might be filled; three walls hold nothing. */
+static void
+add_corner (BfPart *part, guint at, BfJoin join, BfReliefShape relief)
+{
+  BfCorner *corner = bf_corner_new ("base", at);
+
+  corner->join = join;
+  corner->relief = relief;
+  g_ptr_array_add (part->corners, corner);
+}
+
+/* A tray might be filled; three walls hold nothing. A corner that is folded double is tight, one
+ * without a relief hole is not. */
 static void
 test_will_leak (void)
 {
   g_autoptr (BfPart) tray = make_tray (200.0, 120.0, 40.0, 90.0);
   g_autoptr (BfPart) open = make_tray (200.0, 120.0, 40.0, 90.0);
-  g_autoptr (BfFold) vessel = bf_fold (tray), scoop = NULL;
+  g_autoptr (BfPart) mixed = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) vessel = bf_fold (tray), scoop = NULL, partly = NULL;
 
   g_ptr_array_remove_index (open->flanges, 3);
   scoop = bf_fold (open);
+  add_corner (mixed, 0, BF_JOIN_FOLDED, BF_RELIEF_UNSET);
+  add_corner (mixed, 1, BF_JOIN_FOLDED, BF_RELIEF_UNSET);
+  for (guint i = 2; i < 4; i++)
+    add_corner (mixed, i, BF_JOIN_OPEN, BF_RELIEF_NONE);
+  partly = bf_fold (mixed);
+  g_assert_cmpuint (partly->folded->len, ==, 2);
+  g_assert_nonnull (strstr (find_check (partly, "will-leak", NULL)->message, "2 corners are open"));
   g_assert_cmpuint (count_code (vessel, "will-leak"), ==, 1);
   g_assert_cmpint (find_check (vessel, "will-leak", NULL)->severity, ==, BF_SEVERITY_GOOD_TO_KNOW);
   g_assert_nonnull (strstr (find_check (vessel, "will-leak", NULL)->message, "4"));
@@ -261,6 +280,34 @@ test_sealed_volume (void)
     }
 }
 
+/* A box 40 × 30 whose lid lies between its walls is closed as well as a big one; a rim that goes
+ * outward covers nothing; walls that lean out by 60° leave a mouth 2 · 20 · cot 60° = 23 wider than
+ * the base, which a lid of the base's size does not close. */
+static void
+test_small_and_flared (void)
+{
+  g_autoptr (BfPart) box = make_tray (40.0, 30.0, 20.0, 90.0);
+  g_autoptr (BfPart) rims = make_tray (40.0, 30.0, 20.0, 90.0);
+  g_autoptr (BfPart) flared = make_tray (100.0, 60.0, 24.0, 60.0);
+  g_autoptr (BfFold) closed = NULL, rimmed = NULL, open = NULL;
+
+  add_lip (box, "lid", "f0", 28.0, 90.0);
+  for (guint i = 0; i < 4; i++)
+    {
+      g_autofree char *wall = g_strdup_printf ("f%u", i), *rim = g_strdup_printf ("rim%u", i);
+
+      add_lip (rims, rim, wall, 12.0, 90.0)->turn = BF_TURN_DOWN;
+    }
+  add_lip (flared, "lid", "f0", 58.0, 120.0);
+  closed = bf_fold (box);
+  rimmed = bf_fold (rims);
+  open = bf_fold (flared);
+  g_assert_cmpuint (count_code (closed, "sealed-volume"), ==, 1);
+  g_assert_cmpuint (count_code (rimmed, "sealed-volume"), ==, 0);
+  g_assert_cmpuint (count_code (open, "sealed-volume"), ==, 0);
+  g_assert_cmpuint (count_code (closed, "faces-collide"), ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -277,5 +324,6 @@ main (int argc, char **argv)
   g_test_add_func ("/check-part/sharp-edge", test_sharp_edge);
   g_test_add_func ("/check-part/will-leak", test_will_leak);
   g_test_add_func ("/check-part/sealed-volume", test_sealed_volume);
+  g_test_add_func ("/check-part/small-and-flared", test_small_and_flared);
   return g_test_run ();
 }
