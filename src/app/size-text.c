@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/size-text.h"
 
+#include <string.h>
+
 #include <glib/gi18n.h>
 
 #include "core/length-entry.h"
@@ -9,25 +11,40 @@
 
 G_DEFINE_QUARK (bf - size - error - quark, bf_size_error)
 
-/* A number with either decimal sign and nothing behind it but that suffix. */
-static gboolean
-read_number (const char *words, const char *suffix, double *number)
+/* The minus sign proper, as it may be typed for a hyphen. */
+#define MINUS "\342\210\222"
+
+/* A number of digits with either decimal sign, and nothing behind it but a degree sign; NAN where
+ * it is none. */
+static double
+read_degrees (const char *words)
 {
   g_autofree char *plain = g_strdelimit (g_strstrip (g_strdup (words)), ",", '.');
+  gboolean long_minus = g_str_has_prefix (plain, MINUS);
+  const char *number = plain + (long_minus ? strlen (MINUS) : plain[0] == '-' ? 1 : 0);
+  gsize length = strspn (number, "0123456789.");
+  g_autofree char *digits = g_strndup (number, length);
+  const char *rest = number + length;
   char *end = NULL;
+  double size = g_ascii_strtod (digits, &end);
 
-  *number = g_ascii_strtod (plain, &end);
-  if (end == plain || !isfinite (*number))
-    return FALSE;
-  g_strchug (end);
-  return *end == '\0' || g_str_equal (end, suffix);
+  while (g_ascii_isspace (*rest))
+    rest++;
+  if (end == digits || *end != '\0' || (*rest != '\0' && !g_str_equal (rest, "°")))
+    return NAN;
+  return number > plain ? -size : size;
 }
 
 static gboolean
 read_angle (const char *words, double *angle_deg, GError **error)
 {
-  if (read_number (words, "°", angle_deg) && *angle_deg >= 1.0 && *angle_deg <= 180.0)
-    return TRUE;
+  double read_deg = read_degrees (words);
+
+  if (read_deg >= 1.0 && read_deg <= 180.0)
+    {
+      *angle_deg = read_deg;
+      return TRUE;
+    }
   g_set_error_literal (error, BF_SIZE_ERROR, BF_SIZE_ERROR_ANGLE,
                        _ ("An angle is a number from 1 to 180."));
   return FALSE;
@@ -36,8 +53,13 @@ read_angle (const char *words, double *angle_deg, GError **error)
 static gboolean
 read_turn (const char *words, double *angle_deg, GError **error)
 {
-  if (read_number (words, "°", angle_deg) && fabs (*angle_deg) <= 360.0)
-    return TRUE;
+  double read_deg = read_degrees (words);
+
+  if (fabs (read_deg) <= 360.0)
+    {
+      *angle_deg = read_deg;
+      return TRUE;
+    }
   g_set_error_literal (error, BF_SIZE_ERROR, BF_SIZE_ERROR_ANGLE,
                        _ ("It lies at an angle from 0 to 360."));
   return FALSE;

@@ -33,8 +33,8 @@ typedef struct
 } BfSizeReading;
 
 /* Reads a length in mm that is more than 0 (core/length-entry.h), an angle from 1 to 180 degrees,
- * or what the other kinds allow. FALSE, with error set to a sentence that says what is wrong, where
- * the words are none. */
+ * or what the other kinds allow. FALSE, with error set to a sentence that says what is wrong, and
+ * size as it was, where the words are none. */
 gboolean
 bf_size_read (const char *words, const BfSizeReading *reading, double *size, GError **error);
 
