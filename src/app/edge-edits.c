@@ -50,13 +50,20 @@ bf_edge_offers (const BfFold *fold, BfSelection selection)
   return offers;
 }
 
+/* part: (transfer full). What comes out the same, such as a copy to walls that are like it already,
+ * is no step. */
 static void
 apply (BfDocument *document, BfPart *part, const char *name)
 {
+  g_autoptr (BfPart) taken = part;
+  g_autofree char *before = NULL, *after = NULL;
+
   if (part == NULL)
     return;
-  bf_document_apply (document, part, name, NULL);
-  bf_part_unref (part);
+  before = bf_part_to_text (bf_document_get_part (document));
+  after = bf_part_to_text (part);
+  if (!g_str_equal (before, after))
+    bf_document_apply (document, part, name, NULL);
 }
 
 static BfSelection
