@@ -28,7 +28,8 @@ typedef struct
 typedef struct
 {
   BfFix fix;
-  guint face; /* the flange to be shortened */
+  guint face;      /* the flange to be shortened or inset */
+  BfSideName name; /* the end that it is inset at */
 } Cure;
 
 /* ---- the cure ----------------------------------------------------------------------------- */
@@ -100,8 +101,53 @@ find_length (Search *search, const BfCollision *pair, guint face, Cure *cure)
         bad = fix.value[0];
     }
   fix.value[0] = good;
-  *cure = (Cure){ fix, face };
+  *cure = (Cure){ .fix = fix, .face = face };
   return TRUE;
+}
+
+/* The most of its edge that a flange may be inset by to part it from something. */
+#define MOST_INSET 0.45
+
+/* A face may stand further from an end of its edge. */
+static gboolean
+find_inset_at (Search *search, const BfCollision *pair, guint face, BfSideName name, Cure *cure)
+{
+  const BfFlap *flap = &search->fold->layout->flaps[face - 1];
+  BfUnits units = search->fold->part->units;
+  BfFix fix = { .kind = BF_FIX_INSETS,
+                .id = flap->flange->id,
+                .value = { flap->flange->start_mm, flap->flange->end_mm } };
+  double bad = fix.value[name],
+         good = bf_fix_round_up_mm (MOST_INSET * flap->edge_length_mm, units);
+
+  fix.value[name] = good;
+  if (good <= bad || !parts_them (search, pair, &fix))
+    return FALSE;
+  for (guint i = 0; i < N_HALVINGS; i++)
+    {
+      fix.value[name] = bf_fix_round_up_mm ((good + bad) / 2.0, units);
+      if (fix.value[name] >= good)
+        break;
+      if (parts_them (search, pair, &fix))
+        good = fix.value[name];
+      else
+        bad = fix.value[name];
+    }
+  fix.value[name] = good;
+  *cure = (Cure){ fix, face, name };
+  return TRUE;
+}
+
+/* Only of a flange that carries nothing: it would take the edges of what it carries along. */
+static gboolean
+find_inset (Search *search, const BfCollision *pair, guint face, Cure *cure)
+{
+  const BfFlap *flap = &search->fold->layout->flaps[face - 1];
+
+  return flap->placed && flap->on_tip == NULL && flap->on_side[BF_SIDE_START] == NULL &&
+         flap->on_side[BF_SIDE_END] == NULL &&
+         (find_inset_at (search, pair, face, BF_SIDE_START, cure) ||
+          find_inset_at (search, pair, face, BF_SIDE_END, cure));
 }
 
 /* Walls that meet at a corner which was asked to be more than open. */
@@ -131,8 +177,8 @@ depth_of (const BfFold *fold, guint face)
   return face == 0 ? 0 : fold->layout->flaps[face - 1].depth + 1;
 }
 
-/* Opens the corner; else shortens the face that hangs on more bends; else the other; else what
- * they hang on. */
+/* Opens the corner; else shortens the face that hangs on more bends; else the other; else insets
+ * them; else shortens what they hang on. */
 static gboolean
 find_cure (Search *search, const BfCollision *pair, Cure *cure)
 {
@@ -145,8 +191,13 @@ find_cure (Search *search, const BfCollision *pair, Cure *cure)
   if (find_open_corner (search, pair, cure))
     return TRUE;
   for (guint i = 0; i < G_N_ELEMENTS (faces); i++)
-    if (faces[i] > 0 && find_length (search, pair, faces[i], cure))
-      return TRUE;
+    {
+      if (i == 2 && ((first > 0 && find_inset (search, pair, first, cure)) ||
+                     (second > 0 && find_inset (search, pair, second, cure))))
+        return TRUE;
+      if (faces[i] > 0 && find_length (search, pair, faces[i], cure))
+        return TRUE;
+    }
   return FALSE;
 }
 
@@ -161,11 +212,20 @@ name_of (const BfFold *fold, guint face)
 static char *
 cured_message (const BfFold *fold, const char *runs, const Cure *cure, gboolean itself)
 {
-  g_autofree char *length = bf_format_length (cure->fix.value[0], fold->part->units);
+  gboolean inset = cure->fix.kind == BF_FIX_INSETS;
+  g_autofree char *length =
+      bf_format_length (cure->fix.value[inset ? cure->name : 0], fold->part->units);
 
   if (cure->fix.kind == BF_FIX_JOIN_OPEN)
     /* Translators: a sentence such as "right runs 1.5 mm into front." */
     return g_strdup_printf (_ ("%s Leave the corner between them open."), runs);
+  if (inset)
+    return g_strdup_printf (cure->name == BF_SIDE_START
+                                /* Translators: a sentence such as "lip runs 1.8 mm into wall.", the
+                                 * name of a flange, and a length with its unit */
+                                ? _ ("%s Inset %s by %s where it starts.")
+                                : _ ("%s Inset %s by %s where it ends."),
+                            runs, cure->fix.id, length);
   if (itself)
     /* Translators: a sentence such as "lip runs 1.8 mm into wall.", and a length with its unit */
     return g_strdup_printf (_ ("%s Shorten it to %s."), runs, length);

@@ -7,6 +7,7 @@
 #include "fold/collide.h"
 #include "slab-overlap.h"
 #include "look-up.h"
+#include "make-any.h"
 #include "make-part.h"
 
 /* With -m thorough many more. */
@@ -254,11 +255,65 @@ test_known (void)
       check = find_collision (fold);
       g_assert_nonnull (check);
       g_assert_cmpint (check->severity, ==, BF_SEVERITY_MUST_FIX);
-      g_assert_cmpint (check->fix.kind, ==, BF_FIX_FLANGE_LENGTH);
+      g_assert_cmpint (check->fix.kind, !=, BF_FIX_NONE);
       cured = bf_fix_apply (fold->part, &check->fix, NULL);
       after = bf_fold (cured);
       g_assert_null (find_collision (after));
     }
+}
+
+static guint
+count_collisions (const BfFold *fold)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < fold->checks->len; i++)
+    n += g_str_equal (bf_fold_check (fold, i)->code, "faces-collide") ? 1 : 0;
+  return n;
+}
+
+/* Applies what a check offers, and sees fewer faces collide. */
+static void
+assert_cures (const BfFold *fold, const BfCheck *check)
+{
+  g_autoptr (BfPart) cured = bf_fix_apply (fold->asked, &check->fix, NULL);
+  g_autoptr (BfFold) after = NULL;
+
+  g_assert_nonnull (cured);
+  after = bf_fold (cured);
+  g_assert_cmpuint (count_collisions (after), <, count_collisions (fold));
+}
+
+/* Whatever is offered cures: lengths, corners left open, insets. And for most there is something.
+ */
+static void
+test_cures (void)
+{
+  guint n = 0, by_kind[BF_FIX_LEVER + 1] = { 0 };
+
+  for (guint seed = 0; seed < 300; seed++)
+    {
+      g_autoptr (BfPart) part = seed % 2 == 0 ? make_any (seed / 2) : make_random_deep (seed / 2);
+      g_autoptr (BfFold) fold = bf_fold (part);
+
+      for (guint i = 0; i < fold->checks->len; i++)
+        {
+          const BfCheck *check = bf_fold_check (fold, i);
+
+          if (!g_str_equal (check->code, "faces-collide"))
+            continue;
+          g_test_message ("seed %u: %s", seed, check->message);
+          n++;
+          by_kind[check->fix.kind]++;
+          if (check->fix.kind != BF_FIX_NONE)
+            assert_cures (fold, check);
+        }
+    }
+  g_assert_cmpuint (n, >, 20);
+  g_assert_cmpuint (by_kind[BF_FIX_FLANGE_LENGTH], >, 5);
+  g_assert_cmpuint (by_kind[BF_FIX_INSETS], >, 0);
+  g_assert_cmpuint (by_kind[BF_FIX_JOIN_OPEN], >, 0);
+  g_assert_cmpuint (by_kind[BF_FIX_NONE], <, n / 3);
 }
 
 /* Base 30 deep, walls of 40 at front and back. The front one's lip is 29 long over all; the back
@@ -407,6 +462,7 @@ main (int argc, char **argv)
   g_test_add_func ("/collide/hem", test_hem);
   g_test_add_func ("/collide/joins", test_joins);
   g_test_add_func ("/collide/known", test_known);
+  g_test_add_func ("/collide/cures", test_cures);
   g_test_add_func ("/collide/numbers", test_numbers);
   g_test_add_func ("/collide/lips", test_lips);
   g_test_add_func ("/collide/cut-away", test_cut_away);
