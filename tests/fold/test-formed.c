@@ -5,6 +5,7 @@
  * the base lies at z = 0, its other face at −t. */
 
 #include "look-up.h"
+#include "make-any.h"
 #include "make-part.h"
 
 #define T_MM 1.5
@@ -346,6 +347,36 @@ test_continuous (void)
     }
 }
 
+/* The same of parts drawn by lot, bent over a bar or scored, folded corners and flanges on sides
+ * among them. */
+static void
+test_continuous_by_lot (void)
+{
+  static const double at[] = { 0.0, 0.1, 0.37, 0.8, 0.999, 1.0 - 1e-6 };
+
+  for (guint seed = 0; seed < 40; seed++)
+    {
+      g_autoptr (BfPart) part = seed % 2 == 0 ? make_any (seed / 2) : make_random_deep (seed);
+      g_autoptr (BfFold) fold = NULL;
+
+      if (seed % 4 == 1)
+        {
+          part->bend.way = BF_BEND_WAY_SCORE;
+          part->bend.inside_radius_mm = part->bend.allowance.k = NAN;
+        }
+      fold = bf_fold (part);
+      for (guint i = 0; i < G_N_ELEMENTS (at); i++)
+        {
+          g_auto (BfFormed) from = { NULL }, to = { NULL };
+
+          bf_fold_formed_at (fold, at[i], &from);
+          bf_fold_formed_at (fold, at[i] + 1e-6, &to);
+          g_test_message ("seed %u at %g", seed, at[i]);
+          g_assert_cmpfloat (farthest_move (fold, &from, &to), <, 2e-3);
+        }
+    }
+}
+
 static void
 test_whole (void)
 {
@@ -376,6 +407,7 @@ main (int argc, char **argv)
   g_test_add_func ("/formed/solids", test_solids);
   g_test_add_func ("/formed/flat", test_flat);
   g_test_add_func ("/formed/continuous", test_continuous);
+  g_test_add_func ("/formed/continuous-by-lot", test_continuous_by_lot);
   g_test_add_func ("/formed/whole", test_whole);
   return g_test_run ();
 }
