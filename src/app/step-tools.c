@@ -4,8 +4,10 @@
 
 #include <glib/gi18n.h>
 
+#include "app/button-names.h"
 #include "app/children.h"
 #include "app/length-row.h"
+#include "app/round-window.h"
 #include "app/settings.h"
 #include "core/edit.h"
 
@@ -16,10 +18,11 @@ struct _BfStepTools
   GtkWidget parent_instance;
   BfDocument *document;
   GSettings *settings; /* or NULL */
-  GtkWidget *quantity_box, *guide_box;
+  GtkWidget *quantity_box, *marks_box, *guide_box;
   GtkSpinButton *quantity;
   GtkWidget *guide;    /* the entry, or NULL */
   BfUnits guide_units; /* of it */
+  double mark_step_mm; /* of the work shown */
   gboolean is_setting; /* what changes now was not the person's doing */
 };
 
@@ -46,6 +49,14 @@ quantity_cb (BfStepTools *self)
   if (self->is_setting || part == NULL || quantity < 1)
     return;
   bf_document_take (self->document, bf_edit_quantity (part, (guint)quantity), _ ("How many"), TRUE);
+}
+
+/* ---- marks -------------------------------------------------------------------------------- */
+
+static void
+round_cb (BfStepTools *self)
+{
+  bf_round_window_open (GTK_WIDGET (self), self->document, self->mark_step_mm);
 }
 
 /* ---- where the guide sits ----------------------------------------------------------------- */
@@ -88,16 +99,19 @@ bf_step_tools_show (BfStepTools *self, const BfWork *work, guint step)
 
   part = work->fold->part;
   stage = bf_work_step (work, step)->stage;
+  self->mark_step_mm = work->marking->step_mm;
   self->is_setting = TRUE;
   gtk_spin_button_set_value (self->quantity, part->quantity);
   self->is_setting = FALSE;
   gtk_widget_set_visible (self->quantity_box, stage == BF_STAGE_METAL);
+  gtk_widget_set_visible (self->marks_box, stage == BF_STAGE_MARK && bf_work_is_by_hand (work));
   gtk_widget_set_visible (self->guide_box,
                           stage == BF_STAGE_CUT && part->cutting.by == BF_CUTTING_DISC);
   if (gtk_widget_get_visible (self->guide_box))
     show_guide (self, part->units);
   gtk_widget_set_visible (GTK_WIDGET (self),
                           self->document != NULL && (gtk_widget_get_visible (self->quantity_box) ||
+                                                     gtk_widget_get_visible (self->marks_box) ||
                                                      gtk_widget_get_visible (self->guide_box)));
 }
 
@@ -135,6 +149,22 @@ add_quantity (BfStepTools *self)
 }
 
 static void
+add_marks (BfStepTools *self)
+{
+  GtkWidget *button = gtk_button_new_with_mnemonic (_ ("_Round marks…"));
+  GtkWidget *hint =
+      gtk_label_new (_ ("Nudges sizes that do not matter, so that marks land on whole ones."));
+
+  gtk_widget_add_css_class (hint, "quiet");
+  self->marks_box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, SPACING);
+  gtk_box_append (GTK_BOX (self->marks_box), button);
+  gtk_box_append (GTK_BOX (self->marks_box), hint);
+  gtk_widget_set_parent (self->marks_box, GTK_WIDGET (self));
+  bf_name_buttons (self->marks_box);
+  g_signal_connect_object (button, "clicked", G_CALLBACK (round_cb), self, G_CONNECT_SWAPPED);
+}
+
+static void
 add_guide (BfStepTools *self)
 {
   GtkWidget *hint = gtk_label_new (_ ("0: the disc just touches the guide. Yours, for all parts."));
@@ -168,5 +198,6 @@ static void
 bf_step_tools_init (BfStepTools *self)
 {
   add_quantity (self);
+  add_marks (self);
   add_guide (self);
 }

@@ -9,8 +9,8 @@
 
 G_BEGIN_DECLS
 
-/* What a person sets at a stage of the work: how many alike at the metal, where the guide sits at
- * the cuts. Nothing at other stages. */
+/* What a person sets at a stage of the work: how many alike at the metal, whole marks at
+ * marking out, where the guide sits at the cuts. Nothing at other stages. */
 
 #define BF_TYPE_STEP_TOOLS (bf_step_tools_get_type ())
 G_DECLARE_FINAL_TYPE (BfStepTools, bf_step_tools, BF, STEP_TOOLS, GtkWidget)

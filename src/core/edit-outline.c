@@ -22,6 +22,7 @@ bf_edit_outline (const BfPart *part, const BfVec2 *points, guint n_points)
   g_ptr_array_set_size (copy->corners, 0);
   g_ptr_array_set_size (copy->base_corners, 0);
   g_ptr_array_set_size (copy->openings, 0);
+  g_array_set_size (copy->pinned_edges, 0);
   g_array_set_size (copy->outline, 0);
   g_array_append_vals (copy->outline, points, n_points);
   bf_part_make_counter_clockwise (copy);
@@ -107,6 +108,24 @@ shift_corners (GPtrArray *corners, guint from, int by)
     }
 }
 
+/* Edges that are pinned count on as those corners do; one that is split or made one with another is
+ * not the size any more that mattered. */
+static void
+shift_edges (GArray *edges, guint from, int by)
+{
+  for (guint i = 0; i < edges->len; i++)
+    if (g_array_index (edges, guint, i) >= from)
+      g_array_index (edges, guint, i) = (guint)((int)g_array_index (edges, guint, i) + by);
+}
+
+static void
+unpin_edge (GArray *edges, guint edge)
+{
+  for (guint i = edges->len; i-- > 0;)
+    if (g_array_index (edges, guint, i) == edge)
+      g_array_remove_index (edges, i);
+}
+
 static void
 drop_corners (GPtrArray *corners, guint at)
 {
@@ -128,6 +147,8 @@ bf_edit_add_point (const BfPart *part, guint edge, BfVec2 at)
   double second_mm = bf_vec2_distance (at, bf_part_point (part, edge + 1));
 
   g_array_insert_val (copy->outline, edge + 1, at);
+  unpin_edge (copy->pinned_edges, edge);
+  shift_edges (copy->pinned_edges, edge + 1, 1);
   shift_corners (copy->corners, edge + 1, 1);
   shift_corners (copy->base_corners, edge + 1, 1);
   for (guint i = 0; i < copy->flanges->len; i++)
@@ -189,6 +210,9 @@ bf_edit_remove_point (const BfPart *part, guint point)
       if (flange->edge_index > point)
         flange->edge_index--;
     }
+  unpin_edge (copy->pinned_edges, before);
+  unpin_edge (copy->pinned_edges, point);
+  shift_edges (copy->pinned_edges, point + 1, -1);
   drop_corners (copy->corners, point);
   drop_corners (copy->base_corners, point);
   shift_corners (copy->corners, point + 1, -1);

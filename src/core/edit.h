@@ -75,6 +75,20 @@ BfPart *bf_edit_flange_radius (const BfPart *part,
  * base edge has one, they all become like it. */
 BfPart *bf_edit_copy_all_round (const BfPart *part, const char *id) G_GNUC_WARN_UNUSED_RESULT;
 
+/* --- sizes that matter (core/edit-pins.c) --- */
+
+/* What a person may pin, so that rounding marks leaves it as it is. */
+typedef enum
+{
+  BF_PIN_FLANGE,  /* a flange's length; at: its place in part->flanges */
+  BF_PIN_EDGE,    /* the length of a base edge */
+  BF_PIN_OPENING, /* where an opening stands; at: its place in part->openings */
+} BfPinKind;
+
+gboolean bf_part_is_pinned (const BfPart *part, BfPinKind kind, guint at);
+BfPart *bf_edit_pin (const BfPart *part, BfPinKind kind, guint at, gboolean pinned)
+    G_GNUC_WARN_UNUSED_RESULT;
+
 /* --- the base (core/edit-base.c) --- */
 
 /* Length of a base edge in mm. */

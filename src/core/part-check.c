@@ -117,6 +117,19 @@ check_flanges (const BfPart *part, GHashTable *ids, GError **error)
   return TRUE;
 }
 
+static gboolean
+check_pinned (const BfPart *part, GError **error)
+{
+  guint n = bf_part_n_points (part);
+
+  for (guint i = 0; i < part->pinned_edges->len; i++)
+    if (g_array_index (part->pinned_edges, guint, i) >= n)
+      /* Translators: how many edges; the last one; the one found. */
+      return fail (error, _ ("base.pinned: the base has %u edges (0 to %u), found %u"), n, n - 1,
+                   g_array_index (part->pinned_edges, guint, i));
+  return TRUE;
+}
+
 /* The corner is there, and stands in its list once. list: the name of the list in the file. */
 static gboolean
 check_corner (
@@ -160,6 +173,7 @@ bf_part_check_references (const BfPart *part, GError **error)
   g_autoptr (GHashTable) ids = g_hash_table_new (g_str_hash, g_str_equal);
 
   if (!collect_ids (part, ids, error) || !check_flanges (part, ids, error) ||
+      !check_pinned (part, error) ||
       !check_corners (part, ids, part->base_corners, "base.corners", error) ||
       !check_corners (part, ids, part->corners, "corners", error))
     return FALSE;

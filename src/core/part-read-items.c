@@ -66,6 +66,7 @@ read_flange (BfReader *reader, const BfPlace *place)
   flange->start_relief = read_end_relief (reader, place, "start_relief");
   flange->end_relief = read_end_relief (reader, place, "end_relief");
   bf_read_bend (reader, place, &flange->bend);
+  flange->pinned = bf_read_flag (reader, place, "pinned");
   flange->source = json_object_ref (place->object);
   return flange;
 }
@@ -167,6 +168,7 @@ read_opening (BfReader *reader, const BfPlace *place)
   opening = bf_opening_new ("base", (BfOpeningShape)shape);
   read_on (reader, place, &opening->on);
   read_shape_sizes (reader, place, opening);
+  opening->pinned = bf_read_flag (reader, place, "pinned");
   opening->source = json_object_ref (place->object);
   return opening;
 }

@@ -202,6 +202,7 @@ read_base (BfReader *reader, const BfPlace *root, BfPart *part)
       !bf_reader_require (reader, &base, "outline", _ ("a list of points")))
     return;
   bf_read_points (reader, &base, "outline", part->outline);
+  bf_read_indices (reader, &base, "pinned", part->pinned_edges);
   bf_read_base_corners (reader, &base, part);
 }
 

@@ -190,18 +190,37 @@ bf_read_whole (BfReader *reader,
   return value;
 }
 
-guint
-bf_read_index (BfReader *reader, const BfPlace *place, const char *name)
+gboolean
+bf_read_flag (BfReader *reader, const BfPlace *place, const char *name)
 {
   JsonNode *node = member (reader, place, name);
+
+  if (node == NULL)
+    return FALSE;
+  if (JSON_NODE_HOLDS_VALUE (node) && json_node_get_value_type (node) == G_TYPE_BOOLEAN)
+    return json_node_get_boolean (node);
+  bf_reader_expected (reader, bf_reader_path (reader, place->path, name), _ ("true or false"),
+                      node);
+  return FALSE;
+}
+
+static guint
+read_index_node (BfReader *reader, JsonNode *node, const char *path)
+{
   double value = node != NULL && holds_number (node) ? json_node_get_double (node) : -1.0;
 
   if (value >= 0.0 && value <= G_MAXINT && value - floor (value) <= 0.0)
     return (guint)value;
   if (reader->error == NULL)
-    bf_reader_expected (reader, bf_reader_path (reader, place->path, name),
-                        _ ("a whole number, 0 or more"), node);
+    bf_reader_expected (reader, path, _ ("a whole number, 0 or more"), node);
   return 0;
+}
+
+guint
+bf_read_index (BfReader *reader, const BfPlace *place, const char *name)
+{
+  return read_index_node (reader, member (reader, place, name),
+                          bf_reader_path (reader, place->path, name));
 }
 
 int
@@ -351,4 +370,29 @@ bf_read_lengths (BfReader *reader, const BfPlace *place, const char *name)
     }
   g_array_sort (lengths, bf_compare_doubles);
   return lengths;
+}
+
+static gboolean
+has_index (const GArray *indices, guint index)
+{
+  for (guint i = 0; i < indices->len; i++)
+    if (g_array_index (indices, guint, i) == index)
+      return TRUE;
+  return FALSE;
+}
+
+void
+bf_read_indices (BfReader *reader, const BfPlace *place, const char *name, GArray *indices)
+{
+  JsonArray *list = bf_read_list (reader, place, name);
+  const char *path = bf_reader_path (reader, place->path, name);
+
+  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
+    {
+      guint index = read_index_node (reader, json_array_get_element (list, i),
+                                     bf_reader_item_path (reader, path, i));
+
+      if (!has_index (indices, index))
+        g_array_append_val (indices, index);
+    }
 }

@@ -63,6 +63,7 @@ double bf_read_whole (BfReader *reader,
                       const char *name,
                       const BfNumberRule *rule,
                       double otherwise);
+gboolean bf_read_flag (BfReader *reader, const BfPlace *place, const char *name);
 guint bf_read_index (BfReader *reader, const BfPlace *place, const char *name);
 int bf_read_word (
     BfReader *reader, const BfPlace *place, const char *name, const BfNames *names, int otherwise);
@@ -93,6 +94,9 @@ BfVec2 bf_read_point_node (BfReader *reader, JsonNode *node, const char *path);
 GArray *bf_read_lengths (BfReader *reader,
                          const BfPlace *place,
                          const char *name) G_GNUC_WARN_UNUSED_RESULT;
+
+/* A member that is a list of indices, each appended to a list of guint once. */
+void bf_read_indices (BfReader *reader, const BfPlace *place, const char *name, GArray *indices);
 
 /* A member that is a list of points, at least three, appended to points. Nothing is appended
  * where the member is left out. */

@@ -118,6 +118,12 @@ turn_round (BfPart *part)
     turn_opening (part, g_ptr_array_index (part->openings, i));
   if (n_points > 0)
     reverse_points (part->outline);
+  for (guint i = 0; i < part->pinned_edges->len; i++)
+    {
+      guint *edge = &g_array_index (part->pinned_edges, guint, i);
+
+      *edge = n_points - 1 - *edge;
+    }
   for (guint i = 0; i < bf_part_n_flanges (part); i++)
     turn_flange (g_ptr_array_index (part->flanges, i), n_points);
   for (guint i = 0; i < part->base_corners->len; i++)

@@ -35,13 +35,20 @@ write_end_relief (
     bf_write_word (object, name, bf_end_relief_name (bf_part_resolve_end_relief (part, asked)));
 }
 
+static void
+write_pinned (JsonObject *object, gboolean pinned)
+{
+  if (pinned)
+    json_object_set_boolean_member (object, "pinned", TRUE);
+}
+
 static JsonObject *
 write_flange (const BfPart *part, const BfFlange *flange)
 {
-  static const char *const known[] = { "id",          "on",        "edge",         "length",
-                                       "angle",       "turn",      "start",        "end",
-                                       "start_taper", "end_taper", "start_relief", "end_relief",
-                                       "bend",        NULL };
+  static const char *const known[] = {
+    "id",          "on",        "edge",         "length",     "angle", "turn",   "start", "end",
+    "start_taper", "end_taper", "start_relief", "end_relief", "bend",  "pinned", NULL
+  };
   JsonObject *object = json_object_new ();
 
   bf_write_word (object, "id", flange->id);
@@ -58,6 +65,7 @@ write_flange (const BfPart *part, const BfFlange *flange)
   write_end_relief (object, "end_relief", part, flange->end_relief, flange->end_mm);
   bf_write_object (object, "bend",
                    bf_write_bend (&flange->bend, bf_source_object (flange->source, "bend")));
+  write_pinned (object, flange->pinned);
   bf_keep_unknown (object, flange->source, known);
   return object;
 }
@@ -114,7 +122,7 @@ static JsonObject *
 write_opening (const BfOpening *opening)
 {
   static const char *const known[] = { "on",    "shape", "at",     "diameter", "length",
-                                       "width", "angle", "points", NULL };
+                                       "width", "angle", "points", "pinned",   NULL };
   JsonObject *object = json_object_new ();
   gboolean outline = opening->shape == BF_OPENING_OUTLINE;
 
@@ -128,6 +136,7 @@ write_opening (const BfOpening *opening)
   bf_write_number (object, "length", opening->length_mm);
   bf_write_number (object, "width", opening->width_mm);
   bf_write_number (object, "angle", opening->angle_deg);
+  write_pinned (object, opening->pinned);
   bf_keep_unknown (object, opening->source, known);
   return object;
 }

@@ -178,13 +178,25 @@ bf_write_bend (const BfBend *bend, JsonObject *source)
   return object;
 }
 
+static JsonArray *
+pinned_edges (const BfPart *part)
+{
+  JsonArray *list = json_array_new ();
+
+  for (guint i = 0; i < part->pinned_edges->len; i++)
+    json_array_add_int_element (list, g_array_index (part->pinned_edges, guint, i));
+  return list;
+}
+
 static void
 write_base (JsonObject *root, const BfPart *part)
 {
-  static const char *const known[] = { "outline", "corners", NULL };
+  static const char *const known[] = { "outline", "pinned", "corners", NULL };
   JsonObject *base = json_object_new ();
 
   json_object_set_member (base, "outline", bf_write_points (part->outline));
+  if (part->pinned_edges->len > 0)
+    json_object_set_array_member (base, "pinned", pinned_edges (part));
   if (part->base_corners->len > 0)
     json_object_set_member (base, "corners", bf_write_base_corners (part));
   bf_keep_unknown (base, bf_source_object (part->source, "base"), known);

@@ -58,6 +58,7 @@ bf_part_new (void)
   part->cutting = (BfCutting){ BF_CUTTING_DISC, NAN, NAN, NAN, BF_DRILLS_METRIC, NULL };
   bend_init (&part->bend);
   part->outline = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  part->pinned_edges = g_array_new (FALSE, FALSE, sizeof (guint));
   part->base_corners = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_corner_free);
   part->flanges = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_flange_free);
   part->corners = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_corner_free);
@@ -102,6 +103,7 @@ bf_part_copy (const BfPart *part)
   copy->cutting.drill_list_mm = array_copy (part->cutting.drill_list_mm);
   copy->bend = bend_copy (&part->bend);
   copy->outline = g_array_copy (part->outline);
+  copy->pinned_edges = g_array_copy (part->pinned_edges);
   copy->base_corners = g_ptr_array_copy (part->base_corners, copy_corner, NULL);
   copy->flanges = g_ptr_array_copy (part->flanges, copy_flange, NULL);
   copy->corners = g_ptr_array_copy (part->corners, copy_corner, NULL);
@@ -131,6 +133,7 @@ bf_part_unref (BfPart *part)
   g_clear_pointer (&part->cutting.drill_list_mm, g_array_unref);
   g_free (part->bend.allowance.trial_id);
   g_array_unref (part->outline);
+  g_array_unref (part->pinned_edges);
   g_ptr_array_unref (part->base_corners);
   g_ptr_array_unref (part->flanges);
   g_ptr_array_unref (part->corners);

@@ -169,6 +169,7 @@ typedef struct
   double start_taper_deg, end_taper_deg;
   BfEndRelief start_relief, end_relief;
   BfBend bend;
+  gboolean pinned;    /* its length matters: nothing but the person changes it */
   gboolean is_tab;    /* put there by a fold, to join a corner (fold/tabs.h); in no file */
   JsonObject *source; /* the object as read, for members we do not know; may be NULL */
 } BfFlange;
@@ -195,6 +196,7 @@ typedef struct
   BfVec2 at_mm;
   double diameter_mm, length_mm, width_mm, angle_deg; /* those that the shape has; else NAN */
   GArray *points;                                     /* BfVec2, outline only; else NULL */
+  gboolean pinned; /* where it stands matters, as a flange's length may */
   JsonObject *source;
 } BfOpening;
 
@@ -230,6 +232,7 @@ typedef struct
   BfJoining joining;
   BfBend bend;
   GArray *outline;         /* BfVec2, counter-clockwise seen from the marking side */
+  GArray *pinned_edges;    /* guint: base edges whose length matters, each once */
   GPtrArray *base_corners; /* BfCorner, only at and finish are used */
   GPtrArray *flanges;      /* BfFlange, in the file's order */
   GPtrArray *corners;      /* BfCorner */

@@ -101,3 +101,10 @@ bf_format_angle (double angle_deg)
     return g_steal_pointer (&number);
   return g_strdup_printf ("%s°", number);
 }
+
+char *
+bf_format_fine (double length_mm, BfUnits units)
+{
+  return units == BF_UNITS_IN ? bf_format_decimal (length_mm / BF_MM_PER_INCH, 3)
+                              : bf_format_decimal (length_mm, 2);
+}

@@ -13,6 +13,10 @@
  * With the unit ("40 mm", "4 3/4 in"). In the locale's decimal sign. Returns: (transfer full). */
 char *bf_format_length (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
+/* A length without its unit, as fine as a caliper shows it: hundredths of a mm, thousandths of an
+ * inch. Returns: (transfer full). */
+char *bf_format_fine (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
+
 /* The same without the unit. */
 char *bf_format_number (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 

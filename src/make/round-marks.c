@@ -26,14 +26,18 @@ typedef struct
   guint at;
 } Size;
 
-static char *
-size_name (const BfPart *part, const Size *size)
+static BfPinKind
+pin_kind (const Size *size)
 {
-  if (size->kind == SIZE_FLANGE)
-    return g_strdup (bf_part_flange (part, size->at)->id);
-  if (size->kind == SIZE_EDGE)
-    return g_strdup_printf ("base:%u", size->at);
-  return g_strdup_printf ("opening:%u", size->at);
+  return size->kind == SIZE_FLANGE ? BF_PIN_FLANGE
+         : size->kind == SIZE_EDGE ? BF_PIN_EDGE
+                                   : BF_PIN_OPENING;
+}
+
+static gboolean
+is_pinned (const BfPart *part, const Size *size)
+{
+  return bf_part_is_pinned (part, pin_kind (size), size->at);
 }
 
 static double
@@ -82,14 +86,6 @@ all_sizes (const BfPart *part)
           g_array_append_val (sizes, size);
       }
   return sizes;
-}
-
-static gboolean
-is_pinned (const BfPart *part, const Size *size, const char *const *pinned)
-{
-  g_autofree char *name = size_name (part, size);
-
-  return pinned != NULL && g_strv_contains (pinned, name);
 }
 
 /* ---- marks -------------------------------------------------------------------------------- */
@@ -153,7 +149,6 @@ typedef struct
 {
   const BfPart *asked;
   double step_mm;
-  const char *const *pinned;
   const GArray *sizes; /* Size */
 } Search;
 
@@ -173,8 +168,7 @@ keeps_to_it (const Search *search, const BfPart *tried)
                         size_mm (search->asked, size_at (search, i)));
 
       if (by > search->step_mm + LEAST_MM ||
-          (by > BF_TOLERANCE_ZERO &&
-           is_pinned (search->asked, size_at (search, i), search->pinned)))
+          (by > BF_TOLERANCE_ZERO && is_pinned (search->asked, size_at (search, i))))
         return FALSE;
     }
   return TRUE;
@@ -239,39 +233,30 @@ move_all (const Search *search, const BfRoundWeb *web)
 
 /* ---- what came of it ---------------------------------------------------------------------- */
 
-static void
-clear_change (gpointer data)
-{
-  g_free (((BfRoundChange *)data)->what);
-}
-
 static GArray *
-list_changes (const Search *search, const BfPart *part)
+list_sizes (const Search *search, const BfPart *part)
 {
-  GArray *changes = g_array_new (FALSE, FALSE, sizeof (BfRoundChange));
+  GArray *list = g_array_new (FALSE, FALSE, sizeof (BfRoundSize));
 
-  g_array_set_clear_func (changes, clear_change);
   for (guint i = 0; i < search->sizes->len; i++)
     {
       const Size *size = size_at (search, i);
-      BfRoundChange made = { NULL, size_mm (search->asked, size), size_mm (part, size) };
-      g_autofree char *name = NULL;
+      BfRoundSize told = { pin_kind (size), size->at, size->kind == SIZE_OPENING_Y,
+                           size_mm (search->asked, size), size_mm (part, size) };
 
-      if (fabs (made.after_mm - made.before_mm) < LEAST_MM)
-        continue;
-      name = size_name (search->asked, size);
-      made.what = g_strconcat (name,
-                               size->kind == SIZE_OPENING_X   ? ":x"
-                               : size->kind == SIZE_OPENING_Y ? ":y"
-                                                              : "",
-                               NULL);
-      g_array_append_val (changes, made);
+      g_array_append_val (list, told);
     }
-  return changes;
+  return list;
+}
+
+gboolean
+bf_round_size_moved (const BfRoundSize *size)
+{
+  return fabs (size->after_mm - size->before_mm) >= LEAST_MM;
 }
 
 BfPart *
-bf_round_marks (const BfPart *part, double step_mm, const char *const *pinned, GArray **changes)
+bf_round_marks (const BfPart *part, double step_mm, GArray **told)
 {
   g_autoptr (GArray) sizes = NULL;
   g_autoptr (BfPart) before = NULL, after = NULL;
@@ -279,10 +264,10 @@ bf_round_marks (const BfPart *part, double step_mm, const char *const *pinned, G
   g_autoptr (BfRoundWeb) web = NULL;
   Search search;
 
-  g_return_val_if_fail (part != NULL && step_mm > 0.0 && changes != NULL, NULL);
+  g_return_val_if_fail (part != NULL && step_mm > 0.0 && told != NULL, NULL);
   sizes = all_sizes (part);
   before = bf_part_copy (part);
-  search = (Search){ before, step_mm, pinned, sizes };
+  search = (Search){ before, step_mm, sizes };
   fold = bf_fold (before);
   web = find_web (&search, fold);
   bf_round_web_settle (web);
@@ -294,6 +279,6 @@ bf_round_marks (const BfPart *part, double step_mm, const char *const *pinned, G
       bf_part_unref (after);
       after = bf_part_ref (before);
     }
-  *changes = list_changes (&search, after);
+  *told = list_sizes (&search, after);
   return g_steal_pointer (&after);
 }

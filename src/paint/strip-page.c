@@ -129,23 +129,15 @@ draw_head (const BfStripPage *page, cairo_t *cr)
   show_wrapped (cr, page->sentence, bf_vec2 (MARGIN_MM, y + 6.0), width);
 }
 
-/* As fine as a caliper shows it. */
-static char *
-caliper_number (double length_mm, BfUnits units)
-{
-  return units == BF_UNITS_IN ? bf_format_decimal (length_mm / BF_MM_PER_INCH, 3)
-                              : bf_format_decimal (length_mm, 2);
-}
-
 /* What is bent, in numbers: the trial holds for just this. */
 static char *
 bend_words (const BfStripPage *page)
 {
   const BfBendResult *bend = bf_fold_bend (page->fold, 0);
   double leg_mm = bf_part_flange (page->fold->part, 0)->length_mm;
-  g_autofree char *radius = caliper_number (bend->inside_radius_mm, page->units);
+  g_autofree char *radius = bf_format_fine (bend->inside_radius_mm, page->units);
   g_autofree char *k = bf_format_decimal (bend->k, 3);
-  g_autofree char *leg = caliper_number (leg_mm, page->units);
+  g_autofree char *leg = bf_format_fine (leg_mm, page->units);
 
   /* Translators: an inside radius, a K-factor, and a length, without units. */
   return g_strdup_printf (_ ("Bent square, inside radius %s. With the K of now, %s, each leg would "

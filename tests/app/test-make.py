@@ -232,6 +232,34 @@ def the_guide_sits_where_a_person_has_it(program, folder):
         app.shown('label', 'guide, from .*')
 
 
+def marks_are_rounded_but_for_what_matters(program, folder):
+    path = folder / 'tray.benchfold'
+    path.write_bytes(TRAY.read_bytes())
+    before = json.loads(path.read_text())
+    with gui.App(program, path) as app:
+        open_make(app)
+        app.key('alt+m')
+        app.shown('push button', 'Round marks…')
+        app.key('alt+r')
+        dialogue = app.dialogue('Round marks')
+        app.shown(None, 'Off whole marks of 0.5 mm, .*')
+        app.click(app.shown('check box', 'Length of front matters'), dialogue)
+        app.key('alt+r')
+        gui.until('the window to go', lambda: not app.windows('Round marks'))
+        app.focus()
+        app.key('ctrl+s')
+        gui.until('the file', lambda: json.loads(path.read_text())['flanges'] != before['flanges'])
+        after = json.loads(path.read_text())
+        assert after['flanges'][0]['pinned'] is True, after
+        assert after['flanges'][0]['length'] == before['flanges'][0]['length']
+        assert after['flanges'][1]['length'] != before['flanges'][1]['length'], after
+        app.key('ctrl+z')
+        app.key('ctrl+s')
+        gui.until('the sizes that were', lambda: json.loads(path.read_text())['flanges'][1][
+            'length'] == before['flanges'][1]['length'])
+        assert json.loads(path.read_text())['flanges'][0]['pinned'] is True
+
+
 def a_printer_that_is_off_is_corrected(program, folder):
     with gui.App(program, TRAY) as app:
         open_pages(app)
@@ -313,6 +341,7 @@ gui.main([
     the_whole_screen_is_read_by_any_key,
     how_many_alike_is_told_and_kept,
     the_guide_sits_where_a_person_has_it,
+    marks_are_rounded_but_for_what_matters,
     a_printer_that_is_off_is_corrected,
     corners_take_fewer_pages,
     another_paper_lays_the_pages_out_anew,

@@ -164,6 +164,28 @@ test_inch_against_units (void)
   g_assert_cmpfloat_with_epsilon (BF_MM_PER_INCH, values[0], 1e-12);
 }
 
+static void
+test_fine (void)
+{
+  static const struct
+  {
+    double length_mm;
+    BfUnits units;
+    const char *words;
+  } rows[] = { { 40.0, BF_UNITS_MM, "40" },
+               { 39.826, BF_UNITS_MM, "39.83" },
+               { 25.4, BF_UNITS_IN, "1" },
+               { 12.7, BF_UNITS_IN, "0.5" },
+               { 3.175, BF_UNITS_IN, "0.125" } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *words = bf_format_fine (rows[i].length_mm, rows[i].units);
+
+      g_assert_cmpstr (words, ==, rows[i].words);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -173,6 +195,7 @@ main (int argc, char **argv)
   g_test_add_func ("/units/angles", test_angles);
   g_test_add_func ("/units/every-64th", test_every_64th);
   g_test_add_func ("/units/no-worse-than-said", test_no_worse_than_said);
+  g_test_add_func ("/units/fine", test_fine);
   g_test_add_func ("/units/comma-locale", test_comma_locale);
   g_test_add_func ("/units/inch-against-units", test_inch_against_units);
   return g_test_run ();
