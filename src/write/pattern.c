@@ -180,7 +180,8 @@ describe_warning (const BfFold *fold)
                           n);
 }
 
-/* The box of all contours, which a kerf makes larger than the blank. */
+/* The box of all contours, which a kerf makes larger than the blank. Where the blank could not be
+ * drawn there are none, though there may be notches. */
 static BfBox
 contours_box (const BfPatternCuts *cuts)
 {
@@ -189,7 +190,7 @@ contours_box (const BfPatternCuts *cuts)
   for (guint i = 0; i < cuts->cuts->len; i++)
     if (g_array_index (cuts->cuts, BfPatternCut, i).ring != NULL)
       bf_ring_extend_box (g_array_index (cuts->cuts, BfPatternCut, i).ring, &box);
-  return box;
+  return box.min.x <= box.max.x ? box : (BfBox){ { 0.0, 0.0 }, { 0.0, 0.0 } };
 }
 
 static void
@@ -227,8 +228,7 @@ bf_pattern_new (BfFold *fold, const BfPatternOptions *options)
   cuts = bf_pattern_cuts_new (fold, options);
   pattern = g_new0 (BfPattern, 1);
   pattern->fold = bf_fold_ref (fold);
-  if (cuts->cuts->len > 0)
-    pattern->box = contours_box (cuts);
+  pattern->box = contours_box (cuts);
   pattern->items = g_ptr_array_new_with_free_func (free_item);
   pattern->name = bf_part_title (fold->part);
   pattern->setup = bf_setup_sentence (fold->part);

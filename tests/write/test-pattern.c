@@ -144,6 +144,33 @@ test_words_in_box (void)
     }
 }
 
+/* A hole larger than all of the metal leaves no blank, though the flange has a bend line: the
+ * pattern has no contours, and a box all the same. */
+static void
+test_no_blank (void)
+{
+  static const char eaten[] =
+      "{\"format\": \"benchfold-part\", \"version\": 1, \"metal\": {\"thickness\": 1.5},"
+      " \"base\": {\"outline\": [[0, 0], [100, 0], [100, 60], [0, 60]]},"
+      " \"flanges\": [{\"id\": \"wall\", \"on\": \"base\", \"edge\": 0, \"length\": 30}],"
+      " \"openings\": [{\"on\": \"base\", \"shape\": \"round\", \"at\": [50, 30],"
+      "                 \"diameter\": 500}]}";
+  static const BfBendLines ways[] = { BF_BEND_LINES_IN, BF_BEND_LINES_OUT, BF_BEND_LINES_NOTCHES };
+
+  for (guint i = 0; i < 2 * G_N_ELEMENTS (ways); i++)
+    {
+      const BfPatternOptions options = { .kerf = i % 2 == 1, .bend_lines = ways[i / 2] };
+      g_autoptr (BfPart) part = bf_part_from_text (eaten, -1, NULL);
+      g_autoptr (BfFold) fold = bf_fold (part);
+      g_autoptr (BfPattern) pattern = bf_pattern_new (fold, &options);
+
+      g_assert_cmpuint (fold->blank.rings->len, ==, 0);
+      g_assert_nonnull (pattern->warning);
+      g_assert_true (isfinite (pattern->box.min.x) && isfinite (pattern->box.min.y));
+      g_assert_true (isfinite (pattern->box.max.x) && isfinite (pattern->box.max.y));
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -155,5 +182,6 @@ main (int argc, char **argv)
   g_test_add_func ("/write/pattern/no-name", test_no_name);
   g_test_add_func ("/write/pattern/warning", test_warning);
   g_test_add_func ("/write/pattern/words-in-box", test_words_in_box);
+  g_test_add_func ("/write/pattern/no-blank", test_no_blank);
   return g_test_run ();
 }
