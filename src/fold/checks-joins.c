@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "fold/checks.h"
+#include "fold/corner-planes.h"
 #include "fold/corner-sides.h"
 #include "fold/corner.h"
 #include "fold/folded-corner.h"
@@ -86,6 +87,51 @@ check_folded (BfFold *fold, const BfMeeting *meeting)
                       "kept in the file, and not heeded.")));
 }
 
+/* ---- covers -------------------------------------------------------------------------------- */
+
+/* Where walls meet at more than this, one that covers the other's end leaves it standing open
+ * inside (common practice: from there on an open corner welds better). */
+#define COVER_MOST_RAD (105.0 * G_PI / 180.0)
+
+#define HEM_RAD (G_PI - 1e-6)
+
+/* A hem lies flat: no wall covers its end, nor it a wall's. */
+static gboolean
+is_hem (const BfFold *fold, const BfMeeting *meeting, BfSideName name)
+{
+  return bf_meeting_flap (fold->layout, meeting, name)->angle_rad > HEM_RAD;
+}
+
+/* The covered wall ends square to its face, a gap short of the other at its outer edge; its inner
+ * edge stands t · |cos φ| further off. */
+static void
+check_cover (BfFold *fold, const BfMeeting *meeting)
+{
+  BfInsidePlane before, after;
+  BfCheck check = { .code = "cover-left-open", .needed = meeting->gap_mm };
+  g_autofree char *opening = NULL, *gap = NULL;
+  double phi;
+
+  bf_inside_plane (fold->layout, meeting, BF_SIDE_END, &before);
+  bf_inside_plane (fold->layout, meeting, BF_SIDE_START, &after);
+  phi = bf_inside_planes_angle (&before, &after);
+  if (phi <= COVER_MOST_RAD + 1e-9 || is_hem (fold, meeting, BF_SIDE_END) ||
+      is_hem (fold, meeting, BF_SIDE_START))
+    return;
+  check.found = meeting->gap_mm - fold->layout->thickness_mm * cos (phi);
+  check.fix = (BfFix){ .kind = BF_FIX_JOIN_OPEN,
+                       .id = bf_meeting_on (fold->layout, meeting),
+                       .at = meeting->at };
+  opening = bf_checks_length (fold, check.found);
+  gap = bf_checks_length (fold, check.needed);
+  add (fold, meeting, check,
+       /* Translators: an angle in whole degrees, and two lengths with their units */
+       g_strdup_printf (_ ("The walls meet at %.0f° here: where one covers the other's end an "
+                           "opening of %s is left inside, and %s is asked. Leave this corner "
+                           "open."),
+                        bf_rad_to_deg (phi), opening, gap));
+}
+
 /* ---- all joins ----------------------------------------------------------------------------- */
 
 static void
@@ -100,6 +146,8 @@ check_join (BfFold *fold, const BfMeeting *meeting)
                       "for a hole and what must be left round it.")));
   if (meeting->join == BF_JOIN_FOLDED)
     check_folded (fold, meeting);
+  if (meeting->join == BF_JOIN_COVERS_BEFORE || meeting->join == BF_JOIN_COVERS_AFTER)
+    check_cover (fold, meeting);
 }
 
 void

@@ -232,6 +232,16 @@ folded_corner (void)
   return part;
 }
 
+/* Walls of a six-sided base meet at 120°: 0.5 + 1.5 · cos 60° is left open inside. */
+static BfPart *
+covered_at_120 (void)
+{
+  BfPart *part = make_ring (6, 100.0, 40.0, 90.0);
+
+  add_corner (part, "base", 1)->join = BF_JOIN_COVERS_AFTER;
+  return part;
+}
+
 static const Fault faults[] = {
   { "/checks/flange-off-edge/insets", insets_eat_edge, "flange-off-edge", "front",
     BF_SEVERITY_MUST_FIX, 0.5, 1.5 },
@@ -266,6 +276,8 @@ static const Fault faults[] = {
   { "/checks/bend-along-grain/below", along_grain_from_below, "bend-along-grain", "front",
     BF_SEVERITY_LOOK_AT, 15.0, 30.0 },
   { "/checks/tab-not-made", tabbed, "tab-not-made", "base:1", BF_SEVERITY_LOOK_AT, NAN, NAN },
+  { "/checks/cover-left-open", covered_at_120, "cover-left-open", "base:1", BF_SEVERITY_LOOK_AT,
+    1.25, 0.5 },
   { "/checks/fold-not-made", folded_corner, "fold-not-made", "base:1", BF_SEVERITY_LOOK_AT, 35.0,
     40.0 },
 };
@@ -295,6 +307,35 @@ test_fault (gconstpointer data)
   assert_number (check->needed, f->needed);
   g_assert_true (isfinite (check->place.x) && isfinite (check->place.y));
   g_assert_cmpuint (strlen (check->message), >, 20);
+}
+
+/* From just over 105° an opening is told; where the walls lean, the angle between them counts, not
+ * the base's. What is offered leaves the corner open, and then there is nothing to tell. */
+static void
+test_cover_angles (void)
+{
+  for (guint i = 0; i < 2; i++)
+    {
+      double interior = bf_deg_to_rad (i == 0 ? 104.9 : 105.1);
+      const BfVec2 outline[] = {
+        { 0, 0 }, { 160, 0 }, { 160 - 90 / tan (interior), 90 }, { 0, 90 }
+      };
+      g_autoptr (BfPart) part = make_part (outline, G_N_ELEMENTS (outline)), opened = NULL;
+      g_autoptr (BfFold) fold = NULL, again = NULL;
+      const BfCheck *check;
+
+      add_flange (part, "a", 0, 30.0, 90.0);
+      add_flange (part, "b", 1, 30.0, 90.0);
+      add_corner (part, "base", 1)->join = BF_JOIN_COVERS_BEFORE;
+      fold = bf_fold (part);
+      check = find_check (fold, "cover-left-open", "base:1");
+      g_assert_true ((check != NULL) == (i == 1));
+      if (check == NULL)
+        continue;
+      opened = bf_fix_apply (part, &check->fix, NULL);
+      again = bf_fold (opened);
+      g_assert_null (find_check (again, "cover-left-open", NULL));
+    }
 }
 
 /* ---- where nothing is wrong ------------------------------------------------------------------ */
@@ -470,5 +511,6 @@ main (int argc, char **argv)
   g_test_add_func ("/checks/place", test_place);
   g_test_add_func ("/checks/crossing-alone", test_crossing_alone);
   g_test_add_func ("/checks/order", test_order);
+  g_test_add_func ("/checks/cover-left-open/angles", test_cover_angles);
   return g_test_run ();
 }
