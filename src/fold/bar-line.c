@@ -3,32 +3,17 @@
 #include "fold/bar-line.h"
 
 #include "core/tolerance.h"
+#include "fold/bend-order.h"
 #include "fold/line-stretches.h"
 
-/* TRUE where that face is the bend's flange or hangs on it. */
-static gboolean
-swings (const BfFold *fold, guint face, guint flange)
+/* What the order of bending holds when this bend's turn comes: the person clamps it once. */
+static BfHeldSide
+held_side (const BfFold *fold, const BfBendResult *bend)
 {
-  int at = (int)face;
-
-  while (at > 0 && (guint)at != flange)
-    at = bf_fold_face (fold, (guint)at)->parent;
-  return at > 0;
-}
-
-/* How much more flat metal the flange's side of the bend has than the other. */
-static double
-surplus_mm2 (const BfFold *fold, guint flange)
-{
-  double surplus = 0.0;
-
-  for (guint i = 0; i < fold->faces->len; i++)
-    {
-      double area = bf_ring_area (bf_fold_face (fold, i)->outline);
-
-      surplus += swings (fold, i, flange) ? area : -area;
-    }
-  return surplus;
+  for (guint i = 0; i < fold->order->len; i++)
+    if (bf_fold_bend (fold, bf_fold_bend_step (fold, i)->bend) == bend)
+      return bf_fold_bend_step (fold, i)->reach.held;
+  return BF_HELD_PARENT;
 }
 
 /* Draws the line's ends in to where the reliefs leave metal. */
@@ -61,7 +46,7 @@ bf_bend_bar_line (const BfFold *fold, const BfBendResult *bend, BfBarLine *bar)
   if (!clamps || bf_vec2_distance (bend->line[0], bend->line[1]) < BF_TOLERANCE_SIZE_MM ||
       bf_vec2_length (across) < BF_TOLERANCE_ZERO)
     return FALSE;
-  flange = surplus_mm2 (fold, bend->face) > BF_TOLERANCE_SIZE_MM;
+  flange = held_side (fold, bend) == BF_HELD_FLANGE;
   from = flange ? bend->zone[3] : bend->zone[0];
   to = flange ? bend->zone[2] : bend->zone[1];
   bar->clamped = flange ? out : bf_vec2_scale (out, -1.0);

@@ -18,7 +18,8 @@ typedef struct
 } BfBarLine;
 
 /* A nose of radius R rounds the bend from the clamped side's tangent on, so that its front face
- * stands R past it; a sharp edge stands on the tangent (geometry). What has more flat metal is
- * clamped, base and all that hangs on it against flange and all that hangs on that.
+ * stands R past it; a sharp edge stands on the tangent (geometry). What the order of bending
+ * holds is clamped: the side with more metal, or the other one where what is bent already stands in
+ * the bar's way there. Needs the whole fold; bend is one of its own.
  * bar: (out). FALSE where nothing is clamped: at slots and scores, and where there is no bend. */
 gboolean bf_bend_bar_line (const BfFold *fold, const BfBendResult *bend, BfBarLine *bar);

@@ -4,7 +4,9 @@
 /* Where the front edge of a bar sits, by hand. */
 
 #include "fold/bar-line.h"
+#include "fold/bend-order.h"
 #include "look-up.h"
+#include "make-any.h"
 #include "make-part.h"
 
 /* A base of 200 × 120 with one wall on edge 0, whose drawn line is y = 0, t 1.5. Outside setback
@@ -132,6 +134,56 @@ test_folded (void)
     }
 }
 
+static double
+area_mm2 (const BfFold *fold, guint flange)
+{
+  double sum = 0.0;
+
+  for (guint i = 0; i < fold->faces->len; i++)
+    {
+      int at = (int)i;
+
+      while (at > 0 && (guint)at != flange)
+        at = bf_fold_face (fold, (guint)at)->parent;
+      if (at > 0 || flange == 0)
+        sum += bf_ring_area (bf_fold_face (fold, i)->outline);
+    }
+  return sum;
+}
+
+/* The bar's line, on paper and on metal, is on the side that the work's steps say to clamp: on all
+ * parts, and on some of them that is the side with less metal. */
+static void
+test_as_the_order_has_it (void)
+{
+  guint n_bars = 0, n_lighter = 0;
+
+  for (guint seed = 0; seed < 300; seed++)
+    {
+      g_autoptr (BfPart) part = make_any (seed);
+      g_autoptr (BfFold) fold = bf_fold (part);
+
+      for (guint i = 0; i < fold->order->len; i++)
+        {
+          const BfBendStep *step = bf_fold_bend_step (fold, i);
+          const BfBendResult *bend = bf_fold_bend (fold, step->bend);
+          gboolean on_flange = step->reach.held == BF_HELD_FLANGE;
+          BfBarLine bar;
+
+          if (!bf_bend_bar_line (fold, bend, &bar))
+            continue;
+          n_bars++;
+          g_test_message ("seed %u bend %s", seed, bend->flange);
+          g_assert_true ((bar.face == bend->face) == on_flange);
+          n_lighter +=
+              (area_mm2 (fold, bend->face) > area_mm2 (fold, 0) / 2.0) != on_flange ? 1 : 0;
+        }
+    }
+  g_test_message ("%u bars, %u on the lighter side", n_bars, n_lighter);
+  g_assert_cmpuint (n_bars, >, 300);
+  g_assert_cmpuint (n_lighter, >, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -141,5 +193,6 @@ main (int argc, char **argv)
   g_test_add_func ("/bar-line/reliefs", test_reliefs);
   g_test_add_func ("/bar-line/no-bar", test_no_bar);
   g_test_add_func ("/bar-line/folded", test_folded);
+  g_test_add_func ("/bar-line/as-the-order-has-it", test_as_the_order_has_it);
   return g_test_run ();
 }
