@@ -14,7 +14,6 @@
 #include "app/work-guide.h"
 #include "app/work-list.h"
 #include "make/work-ticks.h"
-#include "paint/template.h"
 
 struct _BfMakePage
 {
@@ -45,13 +44,9 @@ shows_step (BfMakePage *self)
 /* ---- how many pages each way takes --------------------------------------------------------- */
 
 static void
-count_pages (BfMakePage *self, BfFold *fold, gboolean corners_only)
+count_pages (BfMakePage *self, gboolean corners_only)
 {
-  BfTemplateOptions options = { .paper = bf_settings_paper (self->settings),
-                                .units = fold->part->units,
-                                .corners_only = corners_only };
-  g_autoptr (BfTemplate) template = bf_template_new (fold, &options);
-  guint n = bf_template_n_pages (template);
+  guint n = bf_pages_pane_count (self->pages_pane, corners_only);
   g_autofree char *words = NULL;
 
   if (corners_only)
@@ -73,8 +68,8 @@ count_cb (gpointer user_data)
   self->counting = 0;
   if (work == NULL)
     return G_SOURCE_REMOVE;
-  count_pages (self, work->fold, TRUE);
-  count_pages (self, work->fold, FALSE);
+  count_pages (self, TRUE);
+  count_pages (self, FALSE);
   bf_name_buttons (GTK_WIDGET (self->corners_button));
   bf_name_buttons (GTK_WIDGET (self->all_button));
   return G_SOURCE_REMOVE;

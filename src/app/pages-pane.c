@@ -11,6 +11,7 @@
 #include "app/size-field.h"
 #include "app/window.h"
 #include "core/names.h"
+#include "core/part-title.h"
 #include "core/setup-sentence.h"
 #include "make/work-ticks.h"
 #include "paint/template.h"
@@ -21,13 +22,21 @@
 #define BAR_MM 100.0
 #define BAR_IN_MM 101.6
 
+/* A template and, in words, what it is of. */
+typedef struct
+{
+  BfTemplate *template; /* or NULL */
+  char *words;
+} Kept;
+
 struct _BfPagesPane
 {
   GtkWidget parent_instance;
   BfDocument *document;
   GSettings *settings; /* or NULL */
   gboolean corners_only;
-  char *shown; /* what the pictures are of, in words that tell; NULL for none yet */
+  Kept kept[2]; /* all of the blank; corners only */
+  char *shown;  /* what the pictures are of, in words that tell; NULL for none yet */
 
   GtkLabel *pages_label, *bars_label, *scale_label;
   GtkFlowBox *pages_box;
@@ -38,6 +47,13 @@ struct _BfPagesPane
 };
 
 G_DEFINE_FINAL_TYPE (BfPagesPane, bf_pages_pane, GTK_TYPE_WIDGET)
+
+static void
+kept_clear (Kept *kept)
+{
+  g_clear_pointer (&kept->template, bf_template_free);
+  g_clear_pointer (&kept->words, g_free);
+}
 
 static BfWindow *
 window_of (BfPagesPane *self)
@@ -90,17 +106,67 @@ say_pages (BfPagesPane *self, const BfTemplate *template, const BfPaper *paper)
   gtk_label_set_label (self->pages_label, words);
 }
 
+/* All that pages say. Returns: (transfer full), or NULL of nothing. */
+static char *
+what_is_shown (const BfFold *fold)
+{
+  g_autofree char *blank = fold != NULL ? bf_work_blank_word (fold) : NULL;
+  g_autofree char *setup = fold != NULL ? bf_setup_sentence (fold->part) : NULL;
+  g_autofree char *title = fold != NULL ? bf_part_title (fold->part) : NULL;
+
+  return fold != NULL
+             ? g_strjoin ("\n", blank, title, setup, bf_units_name (fold->part->units), NULL)
+             : NULL;
+}
+
+/* And how they are laid out. Returns: (transfer full). */
+static char *
+how_laid_out (const BfFold *fold, const BfTemplateOptions *options)
+{
+  g_autofree char *words = what_is_shown (fold);
+
+  return g_strdup_printf ("%s\n%s %d %.6f %.6f %p", words, options->paper->name, options->mirror,
+                          options->printer.x, options->printer.y, (gconstpointer)options->pens);
+}
+
+/* Laying out takes a moment: it is done once for the same pages. */
+static const BfTemplate *
+lay_out (BfPagesPane *self, BfFold *fold, gboolean corners_only)
+{
+  Kept *kept = &self->kept[corners_only ? 1 : 0];
+  BfTemplateOptions options = bf_window_get_how (window_of (self))->template;
+  g_autofree char *words = NULL;
+
+  options.paper = bf_settings_paper (self->settings);
+  options.units = fold->part->units;
+  options.printer = scale_now (self);
+  options.corners_only = corners_only;
+  words = how_laid_out (fold, &options);
+  if (g_strcmp0 (words, kept->words) == 0)
+    return kept->template;
+  kept_clear (kept);
+  kept->template = bf_template_new (fold, &options);
+  kept->words = g_steal_pointer (&words);
+  return kept->template;
+}
+
+guint
+bf_pages_pane_count (BfPagesPane *self, gboolean corners_only)
+{
+  BfFold *fold;
+
+  g_return_val_if_fail (BF_IS_PAGES_PANE (self), 0);
+
+  fold = self->document != NULL ? bf_document_get_fold (self->document) : NULL;
+  return fold != NULL ? bf_template_n_pages (lay_out (self, fold, corners_only)) : 0;
+}
+
 static void
 show_pages (BfPagesPane *self, BfFold *fold)
 {
-  const BfPaper *paper = bf_settings_paper (self->settings);
-  BfTemplateOptions options = bf_window_get_how (window_of (self))->template;
+  const BfTemplate *template = lay_out (self, fold, self->corners_only);
 
-  options.paper = paper;
-  options.units = fold->part->units;
-  options.printer = scale_now (self);
-  g_autoptr (BfTemplate) template = bf_template_new (fold, &options);
-  say_pages (self, template, paper);
+  say_pages (self, template, bf_settings_paper (self->settings));
   for (guint i = 0; i < bf_template_n_pages (template); i++)
     gtk_flow_box_append (self->pages_box, bf_page_picture_new (template, i, PICTURE_WIDTH_PX));
 }
@@ -242,18 +308,6 @@ list_papers (BfPagesPane *self)
                            G_CONNECT_SWAPPED);
 }
 
-/* All that pages say. Returns: (transfer full), or NULL of nothing. */
-static char *
-what_is_shown (const BfFold *fold)
-{
-  g_autofree char *blank = fold != NULL ? bf_work_blank_word (fold) : NULL;
-  g_autofree char *setup = fold != NULL ? bf_setup_sentence (fold->part) : NULL;
-
-  return fold != NULL ? g_strjoin ("\n", blank, fold->part->name, setup,
-                                   bf_units_name (fold->part->units), NULL)
-                      : NULL;
-}
-
 /* Pages are drawn when they are looked at, not at every edit; and not anew for a tick. */
 static void
 update (BfPagesPane *self)
@@ -292,6 +346,8 @@ bf_pages_pane_dispose (GObject *object)
   g_clear_object (&self->document);
   g_clear_object (&self->settings);
   g_clear_pointer (&self->shown, g_free);
+  for (guint i = 0; i < G_N_ELEMENTS (self->kept); i++)
+    kept_clear (&self->kept[i]);
   bf_widget_drop_children (GTK_WIDGET (self));
   G_OBJECT_CLASS (bf_pages_pane_parent_class)->dispose (object);
 }

@@ -17,6 +17,10 @@ G_DECLARE_FINAL_TYPE (BfPagesPane, bf_pages_pane, BF, PAGES_PANE, GtkWidget)
 /* Called once. settings: where the paper and the printers are noted; may be NULL. */
 void bf_pages_pane_set_document (BfPagesPane *self, BfDocument *document, GSettings *settings);
 
+/* How many pages the part takes that way, on the paper that is chosen. What is laid out for it is
+ * kept for the pictures, and what was laid out for those is counted. */
+guint bf_pages_pane_count (BfPagesPane *self, gboolean corners_only);
+
 /* Corners and holes alone, or all of the blank. */
 void bf_pages_pane_set_corners_only (BfPagesPane *self, gboolean corners_only);
 
