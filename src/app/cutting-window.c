@@ -75,7 +75,7 @@ keep_cb (CuttingWindow *self)
   g_autoptr (GArray) sizes = bf_drills_parse (text, part_of (self)->units, &error);
 
   if (sizes == NULL ||
-      !bf_own_drills_keep (gtk_editable_get_text (GTK_EDITABLE (self->name)), sizes, &error))
+      !bf_own_drills_keep (NULL, gtk_editable_get_text (GTK_EDITABLE (self->name)), sizes, &error))
     {
       gtk_label_set_label (self->words, error->message);
       return;

@@ -9,7 +9,7 @@
 #include "core/part-file.h"
 #include "core/part-write.h"
 
-static const BfOwnKind kind = { "drills", "benchfold-drills" };
+const BfOwnKind bf_own_drill_kind = { "drills", "benchfold-drills" };
 
 static GArray *boxes;     /* BfDrillBox */
 static GPtrArray *faults; /* ends with NULL */
@@ -53,7 +53,7 @@ bf_own_drills_read_again (void)
   boxes = g_array_new (FALSE, FALSE, sizeof (BfDrillBox));
   g_array_set_clear_func (boxes, box_clear);
   faults = g_ptr_array_new_with_free_func (g_free);
-  bf_own_read (&kind, read_box, NULL, faults);
+  bf_own_read (&bf_own_drill_kind, read_box, NULL, faults);
   g_ptr_array_add (faults, NULL);
 }
 
@@ -77,31 +77,20 @@ bf_own_drill_faults (void)
 }
 
 gboolean
-bf_own_drills_keep (const char *name, const GArray *sizes_mm, GError **error)
+bf_own_drills_keep (const char *id, const char *name, const GArray *sizes_mm, GError **error)
 {
   g_autoptr (JsonObject) object = json_object_new ();
-  g_autofree char *id = NULL;
+  g_autofree char *new_id = NULL;
   JsonArray *list = json_array_new ();
 
   g_return_val_if_fail (name != NULL && sizes_mm != NULL && sizes_mm->len > 0, FALSE);
 
-  id = bf_own_new_id (&kind, name, NULL);
+  new_id = id != NULL ? g_strdup (id) : bf_own_new_id (&bf_own_drill_kind, name, NULL);
   for (guint i = 0; i < sizes_mm->len; i++)
     json_array_add_double_element (list, g_array_index (sizes_mm, double, i));
   bf_write_word (object, "name", name);
   json_object_set_array_member (object, "sizes", list);
-  if (!bf_own_write (&kind, id, object, error))
-    return FALSE;
-  bf_own_drills_read_again ();
-  return TRUE;
-}
-
-gboolean
-bf_own_drills_remove (const char *id, GError **error)
-{
-  g_return_val_if_fail (id != NULL, FALSE);
-
-  if (!bf_own_remove (&kind, id, error))
+  if (!bf_own_write (&bf_own_drill_kind, new_id, object, error))
     return FALSE;
   bf_own_drills_read_again ();
   return TRUE;

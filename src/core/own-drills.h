@@ -23,6 +23,7 @@ const BfDrillBox *bf_own_drills (guint *n_boxes);
 const char *const *bf_own_drill_faults (void);
 void bf_own_drills_read_again (void);
 
-/* Keeps a new box. sizes_mm: (element-type double), ascending. error: BF_PART_ERROR_WRITE. */
-gboolean bf_own_drills_keep (const char *name, const GArray *sizes_mm, GError **error);
-gboolean bf_own_drills_remove (const char *id, GError **error);
+/* Keeps a box: id NULL makes a new one, else the box of that id is replaced. sizes_mm:
+ * (element-type double), ascending. error: BF_PART_ERROR_WRITE. */
+gboolean
+bf_own_drills_keep (const char *id, const char *name, const GArray *sizes_mm, GError **error);

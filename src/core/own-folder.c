@@ -232,37 +232,68 @@ text_of (const BfOwnKind *kind, JsonObject *object)
   return bf_json_to_text (root);
 }
 
-gboolean
-bf_own_write (const BfOwnKind *kind, const char *id, JsonObject *object, GError **error)
+static gboolean
+write_text (const BfOwnKind *kind, const char *id, const char *text, gsize size, GError **error)
 {
-  g_autofree char *folder = NULL, *path = NULL, *text = NULL;
+  g_autofree char *folder = folder_path (kind), *path = thing_path (kind, id);
   g_autoptr (GError) cause = NULL;
 
-  g_return_val_if_fail (kind != NULL && id != NULL && object != NULL, FALSE);
-  g_return_val_if_fail (id[0] != '.' && strchr (id, G_DIR_SEPARATOR) == NULL, FALSE);
-
-  folder = folder_path (kind);
-  path = thing_path (kind, id);
-  text = text_of (kind, object);
   if (g_mkdir_with_parents (folder, FOLDER_MODE) != 0)
     return fail (error, folder, g_strerror (errno));
-  if (!g_file_set_contents_full (path, text, (gssize)strlen (text),
+  if (!g_file_set_contents_full (path, text, (gssize)size,
                                  G_FILE_SET_CONTENTS_CONSISTENT | G_FILE_SET_CONTENTS_DURABLE, 0666,
                                  &cause))
     return fail (error, path, cause->message);
   return TRUE;
 }
 
-gboolean
-bf_own_remove (const BfOwnKind *kind, const char *id, GError **error)
+static gboolean
+is_file_name (const char *id)
 {
-  g_autofree char *path = NULL;
+  return id[0] != '.' && strchr (id, G_DIR_SEPARATOR) == NULL;
+}
 
-  g_return_val_if_fail (kind != NULL && id != NULL, FALSE);
-  g_return_val_if_fail (strchr (id, G_DIR_SEPARATOR) == NULL, FALSE);
+gboolean
+bf_own_write (const BfOwnKind *kind, const char *id, JsonObject *object, GError **error)
+{
+  g_autofree char *text = NULL;
+
+  g_return_val_if_fail (kind != NULL && id != NULL && object != NULL, FALSE);
+  g_return_val_if_fail (is_file_name (id), FALSE);
+
+  text = text_of (kind, object);
+  return write_text (kind, id, text, strlen (text), error);
+}
+
+gboolean
+bf_own_remove (const BfOwnKind *kind, const char *id, GBytes **removed, GError **error)
+{
+  g_autofree char *path = NULL, *text = NULL;
+  gsize size = 0;
+
+  g_return_val_if_fail (kind != NULL && id != NULL && is_file_name (id), FALSE);
 
   path = thing_path (kind, id);
+  if (removed != NULL)
+    *removed = NULL;
+  if (removed != NULL && g_file_get_contents (path, &text, &size, NULL))
+    *removed = g_bytes_new_take (g_steal_pointer (&text), size);
   if (g_unlink (path) == 0 || errno == ENOENT)
     return TRUE;
+  if (removed != NULL)
+    g_clear_pointer (removed, g_bytes_unref);
   return fail (error, path, g_strerror (errno));
+}
+
+gboolean
+bf_own_put_back (const BfOwnKind *kind, const char *id, GBytes *removed, GError **error)
+{
+  gsize size;
+  const char *text;
+
+  g_return_val_if_fail (kind != NULL && id != NULL && removed != NULL, FALSE);
+  g_return_val_if_fail (is_file_name (id), FALSE);
+
+  text = g_bytes_get_data (removed, &size);
+  return is_taken (kind, id, NULL) || write_text (kind, id, text, size, error);
 }

@@ -14,6 +14,9 @@ typedef struct
   const char *format; /* "benchfold-metal": what each file says that it is */
 } BfOwnKind;
 
+/* In own-metals.c, own-drills.c and own-trials.c. */
+extern const BfOwnKind bf_own_metal_kind, bf_own_drill_kind, bf_own_trial_kind;
+
 /* Takes one thing from the file's outermost object; sets the reader's error where it can't be.
  * id: interned. */
 typedef void (*BfOwnFunc) (BfReader *reader, const BfPlace *root, const char *id, gpointer data);
@@ -39,5 +42,10 @@ char *bf_own_new_id (const BfOwnKind *kind,
  * format's own members. error: BF_PART_ERROR_WRITE, "PATH: what is wrong". */
 gboolean bf_own_write (const BfOwnKind *kind, const char *id, JsonObject *object, GError **error);
 
-/* Takes a thing's file away; one that is not there is as good as taken. error: as above. */
-gboolean bf_own_remove (const BfOwnKind *kind, const char *id, GError **error);
+/* Takes a thing's file away. removed: (out) (optional) (transfer full): what stood in it, NULL
+ * where it was not there, which is as good as taken. error: as above. */
+gboolean bf_own_remove (const BfOwnKind *kind, const char *id, GBytes **removed, GError **error);
+
+/* Writes a file again as it stood, byte by byte, unless there is one of that id by now. error: as
+ * above. */
+gboolean bf_own_put_back (const BfOwnKind *kind, const char *id, GBytes *removed, GError **error);

@@ -8,7 +8,7 @@
 #include "core/part-file.h"
 #include "core/part-write.h"
 
-static const BfOwnKind kind = { "metals", "benchfold-metal" };
+const BfOwnKind bf_own_metal_kind = { "metals", "benchfold-metal" };
 
 /* Wide enough for any solid, narrow enough that a slip of three digits is caught: lithium 534,
  * osmium 22590 kg/m³; diamond 1220 GPa. */
@@ -83,7 +83,7 @@ read_all (void)
   g_ptr_array_set_size (now, 0);
   g_clear_pointer (&faults, g_ptr_array_unref);
   faults = g_ptr_array_new_with_free_func (g_free);
-  bf_own_read (&kind, read_metal, NULL, faults);
+  bf_own_read (&bf_own_metal_kind, read_metal, NULL, faults);
   g_ptr_array_add (faults, NULL);
 }
 
@@ -159,21 +159,10 @@ bf_own_metal_keep (const char *id, const BfMaterial *metal, GError **error)
   g_return_val_if_fail (metal != NULL && metal->name != NULL && metal->name[0] != '\0', NULL);
 
   taken = table_ids ();
-  new_id = id != NULL ? g_strdup (id) : bf_own_new_id (&kind, metal->name, taken);
+  new_id = id != NULL ? g_strdup (id) : bf_own_new_id (&bf_own_metal_kind, metal->name, taken);
   object = object_of (metal);
-  if (!bf_own_write (&kind, new_id, object, error))
+  if (!bf_own_write (&bf_own_metal_kind, new_id, object, error))
     return NULL;
   bf_own_metals_read_again ();
   return bf_material_find (new_id);
-}
-
-gboolean
-bf_own_metal_remove (const char *id, GError **error)
-{
-  g_return_val_if_fail (id != NULL, FALSE);
-
-  if (!bf_own_remove (&kind, id, error))
-    return FALSE;
-  bf_own_metals_read_again ();
-  return TRUE;
 }

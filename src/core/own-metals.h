@@ -23,6 +23,3 @@ void bf_own_metals_read_again (void);
  * is replaced. metal: its id is not looked at; like may be NULL. Figures must be positive.
  * Returns: the metal as bf_material_find() now has it, or NULL with error (BF_PART_ERROR_WRITE). */
 const BfMaterial *bf_own_metal_keep (const char *id, const BfMaterial *metal, GError **error);
-
-/* Takes an own metal away. Parts that name it keep its id and lose its figures. */
-gboolean bf_own_metal_remove (const char *id, GError **error);

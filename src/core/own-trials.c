@@ -9,7 +9,7 @@
 #include "core/part-file.h"
 #include "core/part-write.h"
 
-static const BfOwnKind kind = { "trial-bends", "benchfold-trial-bend" };
+const BfOwnKind bf_own_trial_kind = { "trial-bends", "benchfold-trial-bend" };
 
 static GArray *trials;    /* BfTrialRecord */
 static GPtrArray *faults; /* ends with NULL */
@@ -102,7 +102,7 @@ bf_own_trials_read_again (void)
   trials = g_array_new (FALSE, FALSE, sizeof (BfTrialRecord));
   g_array_set_clear_func (trials, trial_clear);
   faults = g_ptr_array_new_with_free_func (g_free);
-  bf_own_read (&kind, read_trial, NULL, faults);
+  bf_own_read (&bf_own_trial_kind, read_trial, NULL, faults);
   g_ptr_array_add (faults, NULL);
 }
 
@@ -196,21 +196,10 @@ bf_own_trial_keep (const BfTrialRecord *trial, GError **error)
   g_return_val_if_fail (trial->way != BF_BEND_WAY_UNSET, NULL);
 
   name = name_of (trial);
-  id = bf_own_new_id (&kind, name, NULL);
+  id = trial->id != NULL ? g_strdup (trial->id) : bf_own_new_id (&bf_own_trial_kind, name, NULL);
   object = object_of (trial);
-  if (!bf_own_write (&kind, id, object, error))
+  if (!bf_own_write (&bf_own_trial_kind, id, object, error))
     return NULL;
   bf_own_trials_read_again ();
   return bf_own_trial_find (id);
-}
-
-gboolean
-bf_own_trial_remove (const char *id, GError **error)
-{
-  g_return_val_if_fail (id != NULL, FALSE);
-
-  if (!bf_own_remove (&kind, id, error))
-    return FALSE;
-  bf_own_trials_read_again ();
-  return TRUE;
 }

@@ -36,10 +36,10 @@ const BfTrialRecord *bf_own_trial_find (const char *id);
 const char *const *bf_own_trial_faults (void);
 void bf_own_trials_read_again (void);
 
-/* Keeps a trial bend, under an id after its metal, thickness, way and radius. Its id is not looked
- * at. Returns: it as kept, or NULL with error (BF_PART_ERROR_WRITE). */
+/* Keeps a trial bend: one without an id is new, and gets one after its metal, thickness, way and
+ * radius; else the one of that id is replaced. Returns: it as kept, or NULL with error
+ * (BF_PART_ERROR_WRITE). */
 const BfTrialRecord *bf_own_trial_keep (const BfTrialRecord *trial, GError **error);
-gboolean bf_own_trial_remove (const char *id, GError **error);
 
 /* How far a bend may differ from the one that was tried, and still take its K: thickness by 3 in
  * 100 (two makings of one gauge), inside radius by a quarter of the thickness (by DIN 6935 K then

@@ -91,7 +91,7 @@ test_drills (void)
   g_autoptr (BfPart) part = make_tray ();
   g_autoptr (GArray) sizes = bf_drills_parse ("3; 4.2; 9", BF_UNITS_MM, NULL);
 
-  g_assert_true (bf_own_drills_keep ("Red box", sizes, NULL));
+  g_assert_true (bf_own_drills_keep (NULL, "Red box", sizes, NULL));
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)
     {
       g_autoptr (BfPart) changed = bf_setup_drills_edit (part, words[i]);

@@ -27,16 +27,19 @@ test_keep (void)
   guint n;
 
   g_assert_cmpuint (count (), ==, 0);
-  g_assert_true (bf_own_drills_keep ("Red box", sizes, NULL));
-  g_assert_true (bf_own_drills_keep ("Red box", sizes, NULL));
+  g_assert_true (bf_own_drills_keep (NULL, "Red box", sizes, NULL));
+  g_assert_true (bf_own_drills_keep (NULL, "Red box", sizes, NULL));
   bf_own_drills_read_again ();
   boxes = bf_own_drills (&n);
   g_assert_cmpuint (n, ==, 2);
   g_assert_cmpstr (boxes[0].name, ==, "Red box");
   g_assert_cmpstr (boxes[1].id, ==, "red-box-2");
   g_assert_true (bf_drills_equal (boxes[0].sizes_mm, sizes));
-  g_assert_true (bf_own_drills_remove ("red-box", NULL));
-  g_assert_cmpuint (count (), ==, 1);
+  g_assert_true (bf_own_drills_keep ("red-box", "Blue box", sizes, NULL));
+  boxes = bf_own_drills (&n);
+  g_assert_cmpuint (n, ==, 2);
+  g_assert_cmpstr (boxes[0].id, ==, "red-box");
+  g_assert_cmpstr (boxes[0].name, ==, "Blue box");
 }
 
 /* By hand, in any order; each broken one is named, and the good one stays. */

@@ -144,11 +144,6 @@ test_keep (void)
   g_assert_cmpfloat_with_epsilon (changed->yield_mpa, 400.0, 1e-9);
   g_assert_cmpuint (count (), ==, 2);
   g_assert_cmpfloat_with_epsilon (kept->yield_mpa, 321.5, 1e-9);
-
-  g_assert_true (bf_own_metal_remove ("träger-grün", NULL));
-  g_assert_true (bf_own_metal_remove ("träger-grün", NULL));
-  g_assert_null (bf_material_find ("träger-grün"));
-  g_assert_cmpuint (count (), ==, 1);
 }
 
 /* Names that are none, and those of the table, get an id of their own all the same. */

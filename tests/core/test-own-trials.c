@@ -43,6 +43,7 @@ static void
 test_keep (void)
 {
   const BfTrialRecord *kept;
+  BfTrialRecord changed;
   guint n;
 
   bf_own_trials_read_again ();
@@ -56,8 +57,14 @@ test_keep (void)
   g_assert_cmpstr (keep (1.5, 1.5, "2026-01-31", 0.45)->id, ==, "mild-steel-1-5-bar-r1-5-2");
   (void)bf_own_trials (&n);
   g_assert_cmpuint (n, ==, 2);
-  g_assert_true (bf_own_trial_remove ("mild-steel-1-5-bar-r1-5", NULL));
-  g_assert_null (bf_own_trial_find ("mild-steel-1-5-bar-r1-5"));
+  changed = *bf_own_trial_find ("mild-steel-1-5-bar-r1-5");
+  changed.strips = g_array_ref (changed.strips);
+  changed.k = 0.4;
+  g_assert_cmpstr (bf_own_trial_keep (&changed, NULL)->id, ==, "mild-steel-1-5-bar-r1-5");
+  g_array_unref (changed.strips);
+  (void)bf_own_trials (&n);
+  g_assert_cmpuint (n, ==, 2);
+  g_assert_cmpfloat_with_epsilon (bf_own_trial_find ("mild-steel-1-5-bar-r1-5")->k, 0.4, 1e-12);
   g_assert_null (bf_own_trial_find (NULL));
 }
 
