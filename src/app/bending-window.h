@@ -11,5 +11,5 @@
  */
 void bf_bending_window_open (GtkWidget *anchor, BfDocument *document);
 
-/* The same for the cutting: kerf, slack, and a box of drills of one's own. */
+/* The same for the cutting: kerf and slack. */
 void bf_cutting_window_open (GtkWidget *anchor, BfDocument *document);

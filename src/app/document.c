@@ -212,6 +212,15 @@ bf_document_redo (BfDocument *self)
 }
 
 void
+bf_document_fold_again (BfDocument *self)
+{
+  g_return_if_fail (BF_IS_DOCUMENT (self));
+
+  if (self->history != NULL)
+    part_changed (self);
+}
+
+void
 bf_document_end_step (BfDocument *self)
 {
   g_return_if_fail (BF_IS_DOCUMENT (self));

@@ -58,6 +58,9 @@ const char *bf_document_get_redo_name (BfDocument *self);
 void bf_document_undo (BfDocument *self);
 void bf_document_redo (BfDocument *self);
 
+/* Folds the part again, after a metal's own figures became others. */
+void bf_document_fold_again (BfDocument *self);
+
 /* The next edit starts a step of its own. */
 void bf_document_end_step (BfDocument *self);
 

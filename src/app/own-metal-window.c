@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/setup-edit.h"
 #include "app/small-window.h"
 #include "core/edit.h"
 #include "core/own-metals.h"
@@ -37,6 +38,7 @@ typedef struct
   GtkLabel *words;
   GtkWidget *keep;
   BfMaterial like;
+  const char *id; /* of the own metal that is changed; NULL for a new one */
 } MetalWindow;
 
 static double *
@@ -53,6 +55,18 @@ name_cb (MetalWindow *self)
   gtk_widget_set_sensitive (self->keep, *g_strstrip (name) != '\0');
 }
 
+/* A new metal is made to be used; another one that is changed may be the part's. */
+static void
+use (MetalWindow *self, const BfMaterial *kept)
+{
+  if (self->id != NULL)
+    bf_document_fold_again (self->document);
+  else
+    bf_setup_edit (self->document,
+                   bf_edit_material (bf_document_get_part (self->document), kept->id), _ ("Metal"),
+                   NULL);
+}
+
 static void
 keep_cb (MetalWindow *self)
 {
@@ -67,14 +81,13 @@ keep_cb (MetalWindow *self)
       gtk_spin_button_update (self->fields[i]);
       *figure_of (&metal, i) = gtk_spin_button_get_value (self->fields[i]);
     }
-  kept = bf_own_metal_keep (NULL, &metal, &error);
+  kept = bf_own_metal_keep (self->id, &metal, &error);
   if (kept == NULL)
     {
       gtk_label_set_label (self->words, error->message);
       return;
     }
-  g_autoptr (BfPart) part = bf_edit_material (bf_document_get_part (self->document), kept->id);
-  bf_document_apply (self->document, part, _ ("Metal"), NULL);
+  use (self, kept);
   gtk_window_destroy (self->frame->window);
 }
 
@@ -118,29 +131,46 @@ metal_of (const BfPart *part)
   return copy;
 }
 
-void
-bf_own_metal_window_open (GtkWidget *anchor, BfDocument *document)
+static void
+say_where_from (MetalWindow *self)
+{
+  g_autofree char *words = NULL;
+
+  if (self->id == NULL)
+    /* Translators: a metal, "mild steel". */
+    words = g_strdup_printf (_ ("The figures to begin with are those of %s. Take them from the "
+                                "supplier's papers where you have them."),
+                             self->like.name);
+  self->words = bf_small_window_add_words (
+      self->frame, words != NULL ? words
+                                 : _ ("Parts of this metal are worked out with these figures from "
+                                      "now on."));
+}
+
+GtkWindow *
+bf_own_metal_window_open (GtkWidget *anchor, BfDocument *document, const char *id)
 {
   const BfPart *part = bf_document_get_part (document);
   MetalWindow *self;
-  g_autofree char *words = NULL;
 
-  g_return_if_fail (GTK_IS_WIDGET (anchor) && part != NULL);
+  g_return_val_if_fail (GTK_IS_WIDGET (anchor) && part != NULL, NULL);
+  g_return_val_if_fail (id == NULL || bf_material_find (id) != NULL, NULL);
 
   self = g_new0 (MetalWindow, 1);
   self->document = g_object_ref (document);
-  self->like = metal_of (part);
+  self->like = id != NULL ? *bf_material_find (id) : metal_of (part);
+  self->id = id != NULL ? self->like.id : NULL;
   self->frame = bf_small_window_new (anchor, _ ("A metal of your own"));
   g_object_set_data_full (G_OBJECT (self->frame->window), "own-metal", self, metal_window_free);
-  self->keep = bf_small_window_add_button (self->frame, _ ("_Keep and use"), TRUE);
-  /* Translators: a metal, "mild steel". */
-  words = g_strdup_printf (_ ("The figures to begin with are those of %s. Take them from the "
-                              "supplier's papers where you have them."),
-                           self->like.name);
-  self->words = bf_small_window_add_words (self->frame, words);
+  self->keep = bf_small_window_add_button (self->frame,
+                                           id == NULL ? _ ("_Keep and use") : _ ("_Keep"), TRUE);
+  say_where_from (self);
   add_fields (self);
+  if (id != NULL)
+    gtk_editable_set_text (GTK_EDITABLE (self->name), self->like.name);
   g_signal_connect_swapped (self->keep, "clicked", G_CALLBACK (keep_cb), self);
   name_cb (self);
   bf_small_window_present (self->frame, _ ("_Cancel"));
   gtk_widget_grab_focus (GTK_WIDGET (self->name));
+  return self->frame->window;
 }

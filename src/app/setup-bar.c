@@ -6,8 +6,10 @@
 
 #include "app/bending-window.h"
 #include "app/children.h"
+#include "app/drill-box-window.h"
 #include "app/line-layout.h"
 #include "app/own-metal-window.h"
+#include "app/own-things-window.h"
 #include "app/setup-actions.h"
 #include "app/setup-menu.h"
 #include "app/setup-segments.h"
@@ -78,6 +80,14 @@ tell_faults (BfSetupBar *self)
   tell_first (self, bf_own_metal_faults ());
 }
 
+/* From within a menu of a menu the toolkit gives the keyboard back to nobody. */
+static void
+take_keyboard_back (GtkMenuButton *button)
+{
+  g_signal_connect_object (gtk_menu_button_get_popover (button), "closed",
+                           G_CALLBACK (gtk_widget_grab_focus), button, G_CONNECT_SWAPPED);
+}
+
 /* Menus are made when they are opened, so that an edit need not make five. */
 static void
 open_phrase_cb (GtkMenuButton *button, gpointer user_data)
@@ -89,12 +99,14 @@ open_phrase_cb (GtkMenuButton *button, gpointer user_data)
   if (phrase_of (button) != BF_SETUP_METAL)
     {
       gtk_menu_button_set_menu_model (button, menu);
+      take_keyboard_back (button);
       return;
     }
   GtkWidget *popover = gtk_popover_menu_new_from_model (menu);
   gtk_popover_menu_add_child (GTK_POPOVER_MENU (popover), bf_thickness_box_new (part),
                               BF_SETUP_MENU_THICKNESS);
   gtk_menu_button_set_popover (button, popover);
+  take_keyboard_back (button);
 }
 
 static GtkWidget *
@@ -192,20 +204,35 @@ ask_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
   (void)value;
 
   if (g_str_equal (name, "metal"))
-    bf_own_metal_window_open (GTK_WIDGET (self), self->document);
+    bf_own_metal_window_open (GTK_WIDGET (self), self->document, NULL);
+  else if (g_str_equal (name, "drills"))
+    bf_drill_box_window_open (GTK_WIDGET (self), self->document, NULL);
   else if (g_str_equal (name, "cutting"))
     bf_cutting_window_open (GTK_WIDGET (self), self->document);
   else if (g_str_equal (name, "bending"))
     bf_bending_window_open (GTK_WIDGET (self), self->document);
   else
-    bf_trial_bend_window_open (GTK_WIDGET (self), self->document);
+    bf_trial_bend_window_open (GTK_WIDGET (self), self->document, NULL);
+}
+
+static void
+own_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  BfSetupBar *self = user_data;
+  const char *name = g_action_get_name (G_ACTION (action));
+  (void)value;
+
+  bf_own_things_window_open (GTK_WIDGET (self), self->document,
+                             g_str_equal (name, "own-metals")   ? BF_OWN_METAL
+                             : g_str_equal (name, "own-drills") ? BF_OWN_DRILLS
+                                                                : BF_OWN_TRIAL);
 }
 
 static const GActionEntry questions[] = {
-  { .name = "metal", .activate = ask_cb },
-  { .name = "cutting", .activate = ask_cb },
-  { .name = "bending", .activate = ask_cb },
-  { .name = "trial", .activate = ask_cb },
+  { .name = "metal", .activate = ask_cb },      { .name = "cutting", .activate = ask_cb },
+  { .name = "bending", .activate = ask_cb },    { .name = "drills", .activate = ask_cb },
+  { .name = "trial", .activate = ask_cb },      { .name = "own-metals", .activate = own_cb },
+  { .name = "own-drills", .activate = own_cb }, { .name = "own-trials", .activate = own_cb },
 };
 
 /* What the menus ask in windows of their own. */

@@ -10,6 +10,7 @@
 #include "core/edit.h"
 #include "core/names.h"
 #include "core/own-drills.h"
+#include "core/units.h"
 
 #define LIST "list:"
 #define BOX "box:"
@@ -51,20 +52,11 @@ bf_setup_drills_menu (void)
       g_autofree char *word = g_strconcat (BOX, boxes[i].id, NULL);
       add_choice (own, boxes[i].name, word);
     }
+  if (n > 0)
+    g_menu_append (own, _ ("Your boxes of drills…"), "ask.own-drills");
+  g_menu_append (own, _ ("A box of your own…"), "ask.drills");
   g_menu_append_section (menu, NULL, G_MENU_MODEL (own));
   return menu;
-}
-
-static const BfDrillBox *
-find_box (const char *id)
-{
-  guint n;
-  const BfDrillBox *boxes = bf_own_drills (&n);
-
-  for (guint i = 0; i < n; i++)
-    if (g_str_equal (boxes[i].id, id))
-      return &boxes[i];
-  return NULL;
 }
 
 BfPart *
@@ -78,7 +70,7 @@ bf_setup_drills_edit (const BfPart *part, const char *word)
 
   if (g_str_has_prefix (word, BOX))
     {
-      box = find_box (word + strlen (BOX));
+      box = bf_own_drills_find (word + strlen (BOX));
       return box != NULL ? bf_edit_drills (part, BF_DRILLS_LIST, box->sizes_mm) : NULL;
     }
   if (g_str_has_prefix (word, LIST))
@@ -119,4 +111,19 @@ bf_setup_drills_word (const BfPart *part)
     if (bf_drills_equal (boxes[i].sizes_mm, part->cutting.drill_list_mm))
       return g_strconcat (BOX, boxes[i].id, NULL);
   return g_strdup ("");
+}
+
+char *
+bf_setup_drills_words (const GArray *sizes_mm)
+{
+  g_autofree char *least = NULL, *most = NULL;
+
+  g_return_val_if_fail (sizes_mm != NULL && sizes_mm->len > 0, NULL);
+
+  least = bf_format_decimal (g_array_index (sizes_mm, double, 0), 3);
+  most = bf_format_decimal (g_array_index (sizes_mm, double, sizes_mm->len - 1), 3);
+  /* Translators: how many drills, the thinnest and the thickest in mm. */
+  return g_strdup_printf (
+      ngettext ("%u drill, from %s to %s mm", "%u drills, from %s to %s mm", sizes_mm->len),
+      sizes_mm->len, least, most);
 }

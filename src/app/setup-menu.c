@@ -9,6 +9,7 @@
 #include "core/materials.h"
 #include "core/names.h"
 #include "core/own-metals.h"
+#include "core/own-trials.h"
 #include "core/units.h"
 
 /* Metal as it is sold in mm, and as 20, 18, 16, 14, 12 and 11 gauge of the steel makers'
@@ -57,6 +58,8 @@ own_metals_menu (void)
   const BfMaterial *const *own = bf_own_metals (&n);
   for (guint i = 0; i < n; i++)
     add_choice (menu, own[i]->name, "setup.material", g_variant_new_string (own[i]->id));
+  if (n > 0)
+    g_menu_append (menu, _ ("Your metals…"), "ask.own-metals");
   g_menu_append (menu, _ ("A metal of your own…"), "ask.metal");
   return menu;
 }
@@ -114,7 +117,7 @@ fill_cutting (GMenu *menu, const BfPart *part)
   g_menu_append_section (menu, NULL, G_MENU_MODEL (discs));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (other));
   g_menu_append_submenu (details, _ ("Drills that you have"), G_MENU_MODEL (drills));
-  g_menu_append (details, _ ("Kerf, slack, a box of drills…"), "ask.cutting");
+  g_menu_append (details, _ ("Kerf, slack…"), "ask.cutting");
   g_menu_append_section (menu, NULL, G_MENU_MODEL (details));
 }
 
@@ -122,12 +125,16 @@ static void
 fill_bending (GMenu *menu, const BfPart *part)
 {
   g_autoptr (GMenu) details = g_menu_new ();
+  guint n_trials;
 
   for (BfBendWay way = BF_BEND_WAY_BRAKE; way <= BF_BEND_WAY_SCORE; way++)
     add_phrase (menu, bf_edit_bend_way (part, way), BF_SETUP_BENDING, "setup.bending",
                 g_variant_new_string (bf_bend_way_name (way)));
   g_menu_append (details, _ ("Details: radius, K, push…"), "ask.bending");
   g_menu_append (details, _ ("What came out of the first one…"), "win.first-made");
+  (void)bf_own_trials (&n_trials);
+  if (n_trials > 0)
+    g_menu_append (details, _ ("Your trial bends…"), "ask.own-trials");
   g_menu_append (details, _ ("Trial bend…"), "ask.trial");
   g_menu_append_section (menu, NULL, G_MENU_MODEL (details));
 }

@@ -13,14 +13,17 @@
 #include "core/units.h"
 #include "fold/trial-strip.h"
 
-#define N_STRIPS 3
+#define N_STRIPS 3 /* asked for */
+#define MAX_STRIPS 12
+#define SQUARE_DEG 90.0
 #define N_LENGTHS 3 /* the strip's, and its two legs */
 
 typedef struct
 {
   BfSmallWindow *frame;
   BfDocument *document;
-  GtkEntry *entries[N_STRIPS][N_LENGTHS];
+  GtkEntry *entries[MAX_STRIPS][N_LENGTHS];
+  guint n_rows;
   GtkLabel *found;
   GtkWidget *keep;
   BfTrialRecord trial;
@@ -42,6 +45,17 @@ read_row (TrialWindow *self, guint row, double *lengths_mm)
   return given;
 }
 
+/* What is typed is bent square; a file may say otherwise. */
+static double
+angle_of (TrialWindow *self, guint row)
+{
+  const BfTrialRecord *was = bf_own_trial_find (self->trial.id);
+
+  if (was == NULL || row >= was->strips->len)
+    return SQUARE_DEG;
+  return g_array_index (was->strips, BfTrialStrip, row).angle_deg;
+}
+
 /* Takes the whole rows. FALSE where a row with a leg in it is not whole. */
 static gboolean
 read_strips (TrialWindow *self)
@@ -49,10 +63,12 @@ read_strips (TrialWindow *self)
   double lengths_mm[N_LENGTHS];
 
   g_array_set_size (self->trial.strips, 0);
-  for (guint row = 0; row < N_STRIPS; row++)
+  for (guint row = 0; row < self->n_rows; row++)
     {
       int given = read_row (self, row, lengths_mm);
-      BfTrialStrip strip = { lengths_mm[0], { lengths_mm[1], lengths_mm[2] }, 90.0 };
+      BfTrialStrip strip = { lengths_mm[0],
+                             { lengths_mm[1], lengths_mm[2] },
+                             angle_of (self, row) };
 
       if (given == N_LENGTHS)
         g_array_append_val (self->trial.strips, strip);
@@ -99,6 +115,19 @@ changed_cb (TrialWindow *self)
   show_found (self, words, TRUE);
 }
 
+/* A new one is made to be used; one that is changed goes on where it is used. */
+static void
+use (TrialWindow *self, const BfTrialRecord *kept)
+{
+  const BfPart *part = bf_document_get_part (self->document);
+  g_autoptr (BfPart) changed = NULL;
+
+  if (self->trial.id != NULL && g_strcmp0 (part->bend.allowance.trial_id, kept->id) != 0)
+    return;
+  changed = bf_edit_trial_bend (part, kept);
+  bf_document_apply (self->document, changed, _ ("Trial bend"), NULL);
+}
+
 static void
 keep_cb (TrialWindow *self)
 {
@@ -110,8 +139,7 @@ keep_cb (TrialWindow *self)
       show_found (self, error->message, TRUE);
       return;
     }
-  g_autoptr (BfPart) part = bf_edit_trial_bend (bf_document_get_part (self->document), kept);
-  bf_document_apply (self->document, part, _ ("Trial bend"), NULL);
+  use (self, kept);
   gtk_window_destroy (self->frame->window);
 }
 
@@ -140,23 +168,55 @@ set_up_trial (TrialWindow *self)
   self->trial.way = bend.way;
   self->trial.measured_to_mm = BF_TRIAL_MEASURED_TO_MM;
   self->trial.strips = g_array_new (FALSE, FALSE, sizeof (BfTrialStrip));
+  self->n_rows = N_STRIPS;
 }
 
-/* What the trial holds for. */
-static char *
-for_words (const BfPart *part)
+/* Another one's metal, way and radius are its own; its day stays. */
+static void
+take_up_trial (TrialWindow *self, const BfTrialRecord *was)
 {
-  BfBend bend = bf_part_resolve_bend (part, NULL);
-  g_autofree char *metal = bf_setup_phrase (part, BF_SETUP_METAL);
-  g_autofree char *way = bf_setup_phrase (part, BF_SETUP_BENDING);
-  g_autofree char *radius = bf_format_length (bend.inside_radius_mm, part->units);
+  g_autoptr (GArray) strips = self->trial.strips;
 
+  self->trial = *was;
+  self->trial.strips = g_steal_pointer (&strips);
+  self->n_rows = CLAMP (was->strips->len, N_STRIPS, MAX_STRIPS);
+}
+
+char *
+bf_trial_bend_words (const BfTrialRecord *trial, BfUnits units)
+{
+  g_autoptr (BfPart) like = NULL;
+  g_autofree char *metal = NULL, *way = NULL, *radius = NULL;
+
+  g_return_val_if_fail (trial != NULL, NULL);
+
+  like = bf_part_new ();
+  like->units = units;
+  g_free (like->metal.material);
+  like->metal.material = g_strdup (trial->material);
+  like->metal.thickness_mm = trial->thickness_mm;
+  like->bend.way = trial->way;
+  metal = bf_setup_phrase (like, BF_SETUP_METAL);
+  way = bf_setup_phrase (like, BF_SETUP_BENDING);
+  radius = bf_format_length (trial->radius_mm, units);
   /* Translators: a metal with its thickness, a way of bending, an inside radius with its unit:
-   * "Mild steel 1.5 mm, bent over a bar, inside radius 1.5 mm." */
-  return g_strdup_printf (
-      _ ("%s, bent %s, inside radius %s. Print the strips, bend them square, and "
-         "measure them outside with a caliper."),
-      metal, way, radius);
+   * "Mild steel 1.5 mm, bent over a bar, inside radius 1.5 mm". */
+  return g_strdup_printf (_ ("%s, bent %s, inside radius %s"), metal, way, radius);
+}
+
+static void
+say_what_for (TrialWindow *self)
+{
+  BfUnits units = bf_document_get_part (self->document)->units;
+  g_autofree char *what = bf_trial_bend_words (&self->trial, units);
+  /* Translators: what a trial bend is of: "Mild steel 1.5 mm, bent over a bar, inside radius 1.5
+   * mm". */
+  g_autofree char *words =
+      g_strdup_printf (_ ("%s. Print the strips, bend them square, and measure "
+                          "them outside with a caliper."),
+                       what);
+
+  bf_small_window_add_words (self->frame, words);
 }
 
 static GtkWidget *
@@ -187,7 +247,7 @@ entry_new (TrialWindow *self, guint row, guint i)
 static void
 add_strips (TrialWindow *self)
 {
-  for (guint row = 0; row < N_STRIPS; row++)
+  for (guint row = 0; row < self->n_rows; row++)
     {
       GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
       /* Translators: the number of a strip. */
@@ -204,27 +264,56 @@ add_strips (TrialWindow *self)
     }
 }
 
-void
-bf_trial_bend_window_open (GtkWidget *anchor, BfDocument *document)
+static void
+show_length (TrialWindow *self, guint row, guint i, double length_mm)
 {
-  const BfPart *part = bf_document_get_part (document);
-  TrialWindow *self;
-  g_autofree char *words = NULL;
+  BfUnits units = bf_document_get_part (self->document)->units;
+  double shown = units == BF_UNITS_IN ? length_mm / BF_MM_PER_INCH : length_mm;
+  g_autofree char *words = bf_format_decimal (shown, units == BF_UNITS_IN ? 4 : 3);
 
-  g_return_if_fail (GTK_IS_WIDGET (anchor) && part != NULL);
+  gtk_editable_set_text (GTK_EDITABLE (self->entries[row][i]), words);
+}
+
+static void
+show_strips (TrialWindow *self, const BfTrialRecord *was)
+{
+  g_autoptr (GArray) strips = g_array_ref (was->strips);
+
+  for (guint row = 0; row < MIN (strips->len, self->n_rows); row++)
+    {
+      const BfTrialStrip *strip = &g_array_index (strips, BfTrialStrip, row);
+
+      show_length (self, row, 0, strip->length_mm);
+      show_length (self, row, 1, strip->legs_mm[0]);
+      show_length (self, row, 2, strip->legs_mm[1]);
+    }
+}
+
+GtkWindow *
+bf_trial_bend_window_open (GtkWidget *anchor, BfDocument *document, const char *id)
+{
+  const BfTrialRecord *was = bf_own_trial_find (id);
+  TrialWindow *self;
+
+  g_return_val_if_fail (GTK_IS_WIDGET (anchor) && bf_document_get_part (document) != NULL, NULL);
 
   self = g_new0 (TrialWindow, 1);
   self->document = g_object_ref (document);
   self->frame = bf_small_window_new (anchor, _ ("Trial bend"));
   g_object_set_data_full (G_OBJECT (self->frame->window), "trial-bend", self, trial_window_free);
   set_up_trial (self);
-  words = for_words (part);
-  bf_small_window_add_words (self->frame, words);
-  self->keep = bf_small_window_add_button (self->frame, _ ("_Keep and use"), TRUE);
+  if (was != NULL)
+    take_up_trial (self, was);
+  say_what_for (self);
+  self->keep = bf_small_window_add_button (self->frame,
+                                           was == NULL ? _ ("_Keep and use") : _ ("_Keep"), TRUE);
   self->found = bf_small_window_add_words (self->frame, "");
   add_strips (self);
+  if (was != NULL)
+    show_strips (self, was);
   g_signal_connect_swapped (self->keep, "clicked", G_CALLBACK (keep_cb), self);
   changed_cb (self);
   bf_small_window_present (self->frame, _ ("_Cancel"));
   gtk_widget_grab_focus (GTK_WIDGET (self->entries[0][0]));
+  return self->frame->window;
 }

@@ -165,3 +165,20 @@ bf_drills_parse (const char *text, BfUnits units, GError **error)
   drop_doubles (sizes);
   return g_steal_pointer (&sizes);
 }
+
+char *
+bf_drills_to_text (const GArray *sizes_mm, BfUnits units)
+{
+  GString *text = g_string_new (NULL);
+
+  g_return_val_if_fail (sizes_mm != NULL, g_string_free (text, FALSE));
+
+  for (guint i = 0; i < sizes_mm->len; i++)
+    {
+      g_autofree char *size = bf_format_decimal (g_array_index (sizes_mm, double, i), 6);
+
+      g_string_append_printf (text, "%s%s%s", i > 0 ? "; " : "", size,
+                              units == BF_UNITS_IN ? " mm" : "");
+    }
+  return g_string_free (text, FALSE);
+}

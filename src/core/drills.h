@@ -23,6 +23,10 @@ double bf_drill_letter_in (char letter);
  * ascending, each once; NULL with error (BF_DRILL_ERROR, or that of a length). */
 GArray *bf_drills_parse (const char *text, BfUnits units, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
+/* The same the other way: "3; 4.2; 6.5", or for those who type inches "3 mm; 4.2 mm", to a
+ * millionth of a mm. sizes_mm: (element-type double). Returns: (transfer full). */
+char *bf_drills_to_text (const GArray *sizes_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
+
 typedef enum
 {
   BF_DRILL_ERROR_NONE, /* nothing was typed */

@@ -68,6 +68,20 @@ bf_own_drills (guint *n_boxes)
   return (const BfDrillBox *)(gconstpointer)boxes->data;
 }
 
+const BfDrillBox *
+bf_own_drills_find (const char *id)
+{
+  guint n;
+  const BfDrillBox *all = bf_own_drills (&n);
+
+  g_return_val_if_fail (id != NULL, NULL);
+
+  for (guint i = 0; i < n; i++)
+    if (g_str_equal (all[i].id, id))
+      return &all[i];
+  return NULL;
+}
+
 const char *const *
 bf_own_drill_faults (void)
 {

@@ -19,6 +19,9 @@ typedef struct
  * valid until they are read again or one is kept or removed. */
 const BfDrillBox *bf_own_drills (guint *n_boxes);
 
+/* The box of that id, or NULL. Owned and valid as above. */
+const BfDrillBox *bf_own_drills_find (const char *id);
+
 /* What is wrong with files of boxes, a line each; ends with NULL. Owned and valid as above. */
 const char *const *bf_own_drill_faults (void);
 void bf_own_drills_read_again (void);

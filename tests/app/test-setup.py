@@ -78,5 +78,118 @@ def a_broken_file_is_named(program, folder):
         app.key('Escape')
 
 
+def put_own(folder, kind, stem, **content):
+    place = folder / 'data' / 'benchfold' / kind
+    place.mkdir(parents=True, exist_ok=True)
+    (place / f'{stem}.json').write_text(json.dumps({'version': 1, **content}))
+    return place / f'{stem}.json'
+
+
+def a_metal(folder):
+    return put_own(folder, 'metals', 'shed-steel', format='benchfold-metal', name='Shed steel',
+                   density=7850, **{'yield': 210}, tensile=340, elastic=210, least_radius=0.5)
+
+
+def opened_list(app, phrase, title, *keys):
+    app.click(app.shown(None, phrase))
+    app.shown(None, title + '…')
+    app.key(*keys)
+    return app.dialogue(title)
+
+
+def a_metal_is_removed_and_put_back(program, folder):
+    path = a_metal(folder)
+    was = path.read_bytes()
+    app, _ = started(program, folder)
+    with app:
+        opened_list(app, 'Metal: Mild steel 1.2 mm', 'Your metals', 'shift+Tab', 'Up', 'Return')
+        app.shown('push button', 'Remove: Shed steel')
+        app.key('Tab', 'Return')
+        app.shown('push button', 'Put back: Shed steel')
+        assert not path.exists()
+        app.shown(None, 'What was removed can be put back until this is closed.')
+        app.key('Return')
+        app.shown('push button', 'Remove: Shed steel')
+        assert path.read_bytes() == was
+        app.key('Return')
+        app.dialogue('A metal of your own')
+        app.shown('text', 'Name')
+        app.key('ctrl+a')
+        app.type('Barn steel')
+        app.key('Return')
+        app.shown('push button', 'Remove: Barn steel')
+        app.dialogue('Your metals')
+        assert json.loads(path.read_text())['name'] == 'Barn steel'
+        app.key('Escape')
+        app.focus()
+        app.titled('Spoke tray')
+
+
+def a_trial_bend_is_changed_and_the_part_follows(program, folder):
+    trial = put_own(folder, 'trial-bends', 'shed', format='benchfold-trial-bend',
+                    material='mild-steel', thickness=1.2, way='bar', inside_radius=1.2,
+                    date='2026-01-31', measured_to=0.1, k=0.4, k_error=0.02,
+                    strips=[{'length': 100, 'legs': [51, 51], 'angle': 90}])
+    path = folder / 'tray.benchfold'
+    part = json.loads((EXAMPLES / 'spoke-tray.benchfold').read_text())
+    part['bend']['allowance'] = {'rule': 'trial-bend', 'id': 'shed', 'k': 0.4}
+    path.write_text(json.dumps(part))
+    with gui.App(program, path, env={'XDG_DATA_HOME': str(folder / 'data')}) as app:
+        opened_list(app, 'Bending: over a bar', 'Your trial bends', 'Up', 'Up', 'Return')
+        app.shown(None, r'Mild steel 1\.2 mm, bent over a bar, inside radius 1\.2 mm: K 0\.4 ± .*')
+        app.key('Return')
+        app.dialogue('Trial bend')
+        app.shown('text', 'leg 1 of strip 1')
+        app.key('Tab', 'ctrl+a')
+        app.type('51.2')
+        app.key('Return')
+        app.shown(None, r'Mild steel 1\.2 mm, .*: K 0\.379 ± .*')
+        app.dialogue('Your trial bends')
+        app.key('Escape')
+        app.focus()
+        app.titled('Spoke tray (not saved)')
+        allowance = saved(app, path)['bend']['allowance']
+    # BA = 100 − 102.2 + 4.8 = 2.6; K = (2.6 / (π/2) − 1.2) / 1.2.
+    assert abs(allowance['k'] - (2.6 / 1.5707963 - 1.2) / 1.2) < 1e-6, allowance
+    assert json.loads(trial.read_text())['strips'][0]['legs'] == [51.2, 51]
+
+
+def a_box_of_drills_is_made_and_changed(program, folder):
+    app, path = started(program, folder)
+    with app:
+        app.click(app.shown(None, 'Cutting: a 125 mm disc'))
+        app.shown(None, 'Kerf, slack…')
+        app.key('Up', 'Up', 'Right')
+        app.shown(None, 'A box of your own…')
+        app.key('Up', 'Return')
+        app.dialogue('A box of drills of your own')
+        app.type('Red box')
+        app.key('Tab')
+        app.type('4..10 + 2')
+        app.shown(None, '4 drills, from 4 to 10 mm')
+        app.key('Return')
+        app.titled('Spoke tray (not saved)')
+        app.focus()
+        assert saved(app, path)['cutting']['drills'] == [4, 6, 8, 10]
+        app.click(app.shown(None, 'Cutting: a 125 mm disc'))
+        app.shown(None, 'Kerf, slack…')
+        app.key('Up', 'Up', 'Right')
+        app.shown(None, 'Your boxes of drills…')
+        app.key('Up', 'Up', 'Return')
+        app.dialogue('Your boxes of drills')
+        app.shown('push button', 'Change…: Red box: 4 drills, from 4 to 10 mm')
+        app.key('Return')
+        app.dialogue('A box of drills of your own')
+        app.key('Tab', 'End')
+        app.type('; 12')
+        app.key('Return')
+        app.shown('push button', 'Change…: Red box: 5 drills, from 4 to 12 mm')
+        app.dialogue('Your boxes of drills')
+        app.key('Escape')
+        app.focus()
+        assert saved(app, path)['cutting']['drills'] == [4, 6, 8, 10, 12]
+
+
 gui.main([a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
-          a_broken_file_is_named])
+          a_broken_file_is_named, a_metal_is_removed_and_put_back,
+          a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed])

@@ -136,6 +136,27 @@ test_names (void)
   g_assert_cmpstr (plain, ==, "6.528 mm");
 }
 
+/* What is written is read again as it was, in either unit. */
+static void
+test_to_text (void)
+{
+  static const char *const entries[] = { "4..10 + 2", "A..Z; #1..#60", "1/16; 12; 3.3", "1/64 in" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
+    for (BfUnits units = BF_UNITS_MM; units <= BF_UNITS_IN; units++)
+      {
+        g_autoptr (GArray) sizes = bf_drills_parse (entries[i], units, NULL);
+        g_autofree char *text = bf_drills_to_text (sizes, units);
+        g_autoptr (GArray) again = bf_drills_parse (text, units, NULL);
+
+        g_test_message ("%s", text);
+        g_assert_cmpuint (again->len, ==, sizes->len);
+        for (guint k = 0; k < sizes->len; k++)
+          g_assert_cmpfloat_with_epsilon (g_array_index (again, double, k),
+                                          g_array_index (sizes, double, k), 1e-6);
+      }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -144,5 +165,6 @@ main (int argc, char **argv)
   g_test_add_func ("/drill-entry/refused", test_refused);
   g_test_add_func ("/drill-entry/letters", test_letters);
   g_test_add_func ("/drill-entry/names", test_names);
+  g_test_add_func ("/drill-entry/to-text", test_to_text);
   return g_test_run ();
 }
