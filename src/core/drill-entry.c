@@ -125,10 +125,10 @@ read_run (char *text, char *dots, BfUnits units, GArray *sizes, GError **error)
 static gboolean
 read_item (char *text, BfUnits units, GArray *sizes, GError **error)
 {
-  char *dots = strstr (text, "..");
+  char *dots = strstr (g_strstrip (text), "..");
   Drill drill;
 
-  if (*g_strstrip (text) == '\0')
+  if (*text == '\0')
     return TRUE;
   if (dots != NULL)
     return read_run (text, dots, units, sizes, error);

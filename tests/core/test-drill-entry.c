@@ -38,6 +38,7 @@ test_read (void)
     { "A..Z", BF_UNITS_MM, 26, 5.9436, 6.0452, 10.4902 },
     { "f", BF_UNITS_MM, 1, 6.5278, NAN, 6.5278 },
     { "#1..#60", BF_UNITS_MM, 60, 1.016, 1.0414, 5.7912 },
+    { "12;  #1..#60 ; 9", BF_UNITS_MM, 62, 1.016, 1.0414, 12.0 },
     { "#7\n1/4 in", BF_UNITS_MM, 2, 5.1054, 6.35, 6.35 },
   };
 
@@ -145,7 +146,9 @@ test_to_text (void)
   for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
     for (BfUnits units = BF_UNITS_MM; units <= BF_UNITS_IN; units++)
       {
-        g_autoptr (GArray) sizes = bf_drills_parse (entries[i], units, NULL);
+        g_autoptr (GError) error = NULL;
+        g_autoptr (GArray) sizes = bf_drills_parse (entries[i], units, &error);
+        g_assert_no_error (error);
         g_autofree char *text = bf_drills_to_text (sizes, units);
         g_autoptr (GArray) again = bf_drills_parse (text, units, NULL);
 
