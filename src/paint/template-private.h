@@ -34,7 +34,8 @@ struct _BfTemplate
 #define BF_TEMPLATE_FOOT_MM 32.0
 #define BF_TEMPLATE_WARNING_MM 5.5 /* taller by this for a warning, and again for each notice */
 #define BF_TEMPLATE_SIDE_MM 4.0    /* for the upright check bar */
-#define BF_TEMPLATE_CAP_MM 2.5     /* the smallest capitals on paper */
+#define BF_TEMPLATE_SIDE_LENGTH_MM 122.0 /* and how long it is, words and all */
+#define BF_TEMPLATE_CAP_MM 2.5           /* the smallest capitals on paper */
 
 /* Where page i joins its neighbours: marks and words. cr as for bf_blank_view_draw(). */
 void bf_template_draw_joins (const BfTemplate *template, guint i, cairo_t *cr);
@@ -65,6 +66,19 @@ void bf_template_draw_foot (const BfTemplate *template, guint i, cairo_t *cr, do
 /* The upright check bar at the right of the page, above the foot. cr's units are millimetres, y
  * down; its origin is where the foot's upper right corner is. */
 void bf_template_draw_side (cairo_t *cr);
+
+/* The place of that bar on page i of a plan without a column for it: on paper that is the page's
+ * own and free of the blank's lines. bar: (out), on the turned drawing. FALSE where there is none.
+ */
+gboolean bf_template_find_bar (const BfFold *fold, const BfTemplatePlan *plan, guint i, BfBox *bar);
+
+/* What of page i words may stand on: its own paper, off joins and off the bar, on the turned
+ * drawing. */
+BfBox bf_template_words_box (const BfTemplate *template, guint i);
+
+/* The upright check bar of page i, if it has a place. cr's units are millimetres, y down from the
+ * paper's upper left corner. */
+void bf_template_draw_bar (const BfTemplate *template, guint i, cairo_t *cr);
 
 /* The map of all pages with page i marked, fitted into that width and height. cr's units are
  * millimetres, y down from the map's upper left corner. */

@@ -18,10 +18,6 @@
  * cairo's own 0.1 could be seen. */
 #define CURVE_TOLERANCE 0.005
 
-/* Words keep off the lines where paper is cut and glued, and off the marks on them. */
-#define WORDS_OFF_JOIN_MM 5.5
-#define WORDS_OFF_EDGE_MM 0.5
-
 #define BEND_ROWS 6
 
 static void
@@ -101,7 +97,8 @@ init_format (const BfTemplate *template, BfPageFormat *format)
   format->foot_mm += BF_TEMPLATE_WARNING_MM * template->notices->len;
 }
 
-/* The upright check bar has a column of its own, unless that would cost a page. */
+/* The upright check bar has a column of its own. Where that would cost a page, it stands where the
+ * drawing leaves room (template-bar.c). */
 static void
 plan_pages (BfTemplate *template)
 {
@@ -317,17 +314,12 @@ bf_template_page (const BfTemplate *template, guint i)
 
 /* What is seen of the blank between the page's joins, in the blank's own coordinates. */
 static BfBox
-words_view (const BfTemplatePlan *plan, const BfPlanPage *page)
+words_view (const BfTemplate *template, guint i)
 {
-  const int *joined = page->neighbour;
-  BfBox box = page->cell, view = bf_box_empty ();
+  BfBox box = bf_template_words_box (template, i), view = bf_box_empty ();
 
-  box.min.x += joined[BF_SIDE_LEFT] >= 0 ? WORDS_OFF_JOIN_MM : WORDS_OFF_EDGE_MM;
-  box.max.x -= joined[BF_SIDE_RIGHT] >= 0 ? WORDS_OFF_JOIN_MM : WORDS_OFF_EDGE_MM;
-  box.max.y -= joined[BF_SIDE_ABOVE] >= 0 ? WORDS_OFF_JOIN_MM : WORDS_OFF_EDGE_MM;
-  box.min.y += joined[BF_SIDE_BELOW] >= 0 ? WORDS_OFF_JOIN_MM : WORDS_OFF_EDGE_MM;
-  bf_box_extend (&view, bf_template_plan_unturn (plan, box.min));
-  bf_box_extend (&view, bf_template_plan_unturn (plan, box.max));
+  bf_box_extend (&view, bf_template_plan_unturn (template->plan, box.min));
+  bf_box_extend (&view, bf_template_plan_unturn (template->plan, box.max));
   return view;
 }
 
@@ -335,7 +327,7 @@ static void
 draw_blank (const BfTemplate *template, guint i, cairo_t *cr)
 {
   const BfTemplatePlan *plan = template->plan;
-  BfBox view = words_view (plan, bf_template_plan_page (plan, i));
+  BfBox view = words_view (template, i);
   BfBlankStyle style;
 
   bf_blank_style_init (&style, template->fold);
@@ -397,8 +389,6 @@ bf_template_draw_page (const BfTemplate *template, guint i, cairo_t *cr)
   cairo_translate (cr, margin, foot_top);
   bf_template_draw_foot (template, i, cr, width);
   cairo_restore (cr);
-  cairo_translate (cr, format->width_mm - margin, foot_top);
-  if (format->side_mm > 0.0)
-    bf_template_draw_side (cr);
+  bf_template_draw_bar (template, i, cr);
   cairo_restore (cr);
 }
