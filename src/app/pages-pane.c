@@ -10,6 +10,7 @@
 #include "app/settings.h"
 #include "app/size-field.h"
 #include "app/window.h"
+#include "core/own-pens.h"
 #include "core/names.h"
 #include "core/part-title.h"
 #include "core/setup-sentence.h"
@@ -113,9 +114,10 @@ what_is_shown (const BfFold *fold)
   g_autofree char *blank = fold != NULL ? bf_work_blank_word (fold) : NULL;
   g_autofree char *setup = fold != NULL ? bf_setup_sentence (fold->part) : NULL;
   g_autofree char *title = fold != NULL ? bf_part_title (fold->part) : NULL;
+  g_autofree char *pens = bf_pens_in_words (bf_own_pens ());
 
   return fold != NULL
-             ? g_strjoin ("\n", blank, title, setup, bf_units_name (fold->part->units), NULL)
+             ? g_strjoin ("\n", blank, title, setup, bf_units_name (fold->part->units), pens, NULL)
              : NULL;
 }
 
@@ -125,8 +127,8 @@ how_laid_out (const BfFold *fold, const BfTemplateOptions *options)
 {
   g_autofree char *words = what_is_shown (fold);
 
-  return g_strdup_printf ("%s\n%s %d %.6f %.6f %p", words, options->paper->name, options->mirror,
-                          options->printer.x, options->printer.y, (gconstpointer)options->pens);
+  return g_strdup_printf ("%s\n%s %d %.6f %.6f", words, options->paper->name, options->mirror,
+                          options->printer.x, options->printer.y);
 }
 
 /* Laying out takes a moment: it is done once for the same pages. */

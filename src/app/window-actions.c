@@ -6,6 +6,7 @@
 #include "app/first-made-window.h"
 #include "app/keys-window.h"
 #include "app/message.h"
+#include "app/pens-window.h"
 #include "app/print.h"
 #include "app/sums-window.h"
 #include "app/window-private.h"
@@ -176,6 +177,14 @@ sums_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+pens_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  (void)name;
+  (void)parameter;
+  bf_pens_window_open (widget, bf_window_get_document (BF_WINDOW (widget)));
+}
+
+static void
 keys_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   (void)name;
@@ -198,6 +207,7 @@ bf_window_class_install_actions (GtkWidgetClass *widget_class)
   gtk_widget_class_install_action (widget_class, "win.checks", NULL, checks_action);
   gtk_widget_class_install_action (widget_class, "win.first-made", NULL, first_made_action);
   gtk_widget_class_install_action (widget_class, "win.sums", "s", sums_action);
+  gtk_widget_class_install_action (widget_class, "win.pens", NULL, pens_action);
   gtk_widget_class_install_action (widget_class, "win.keys", NULL, keys_action);
   gtk_widget_class_install_action (widget_class, "win.save-output", "s",
                                    bf_window_save_output_action);

@@ -115,6 +115,19 @@ bf_own_pens (void)
   return &own.pens;
 }
 
+char *
+bf_pens_in_words (const BfPenSet *pens)
+{
+  GString *words = g_string_new (NULL);
+
+  g_return_val_if_fail (pens != NULL, g_string_free (words, FALSE));
+
+  for (guint i = 0; i < BF_N_PENS; i++)
+    g_string_append_printf (words, "%s%s #%06X %g", i > 0 ? ", " : "", names[i],
+                            pens->pens[i].rgb & 0xFFFFFF, pens->pens[i].width_mm);
+  return g_string_free (words, FALSE);
+}
+
 const char *
 bf_own_pens_fault (void)
 {

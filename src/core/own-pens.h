@@ -42,6 +42,9 @@ const BfPenSet *bf_pens_default (void);
  * is no file or it is broken. Read from the disk when first asked for. Owned by the library. */
 const BfPenSet *bf_own_pens (void);
 
+/* A set in words that differ where two sets do: "cut #000000 0.35, …". Returns: (transfer full). */
+char *bf_pens_in_words (const BfPenSet *pens) G_GNUC_WARN_UNUSED_RESULT;
+
 /* What is wrong with the file, "PATH: member: what is wrong"; NULL where nothing is. */
 const char *bf_own_pens_fault (void);
 void bf_own_pens_read_again (void);

@@ -190,6 +190,24 @@ def a_box_of_drills_is_made_and_changed(program, folder):
         assert saved(app, path)['cutting']['drills'] == [4, 6, 8, 10, 12]
 
 
+def pens_are_kept(program, folder):
+    app, _ = started(program, folder)
+    with app:
+        app.run('win.pens')
+        window = app.dialogue('Pens of the template')
+        app.click(app.shown(None, 'width of cuts in mm'), window)
+        app.key('ctrl+a')
+        app.type('0.5')
+        app.key('Tab', 'shift+Tab', 'shift+Tab', 'space', 'Down', 'Return')
+        app.key('alt+k')
+        pens = folder / 'data' / 'benchfold' / 'pens.json'
+        gui.until('the pens', pens.exists)
+        cut = json.loads(pens.read_text())['cut']
+        assert cut == {'colour': '#0072B2', 'width': 0.5}, cut
+        app.focus()
+
+
 gui.main([a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
           a_broken_file_is_named, a_metal_is_removed_and_put_back,
-          a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed])
+          a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed,
+          pens_are_kept])

@@ -94,6 +94,26 @@ test_keep (void)
   g_assert_cmpfloat_with_epsilon (bf_own_pens ()->pens[BF_PEN_SCORE].width_mm, 0.7, 1e-12);
 }
 
+static void
+test_in_words (void)
+{
+  g_autofree char *usual = bf_pens_in_words (bf_pens_default ());
+
+  g_assert_true (g_str_has_prefix (usual, "cut #000000 0.35, bend-up #009E73 0.35, "));
+  for (guint i = 0; i < 2 * BF_N_PENS; i++)
+    {
+      BfPenSet pens = *bf_pens_default ();
+      g_autofree char *words = NULL;
+
+      if (i < BF_N_PENS)
+        pens.pens[i].rgb ^= 0x100;
+      else
+        pens.pens[i - BF_N_PENS].width_mm += 0.01;
+      words = bf_pens_in_words (&pens);
+      g_assert_cmpstr (words, !=, usual);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -102,5 +122,6 @@ main (int argc, char **argv)
   g_test_add_func ("/own-pens/read", test_read);
   g_test_add_func ("/own-pens/broken", test_broken);
   g_test_add_func ("/own-pens/keep", test_keep);
+  g_test_add_func ("/own-pens/in-words", test_in_words);
   return g_test_run ();
 }
