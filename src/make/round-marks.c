@@ -68,22 +68,29 @@ change (const BfPart *part, const Size *size, double to_mm)
                                                           : bf_vec2 (opening->at_mm.x, to_mm));
 }
 
-/* Flanges, then the base between them, then what is in them. */
+static void
+add_size (GArray *sizes, SizeKind kind, guint at)
+{
+  Size size = { kind, at };
+
+  g_array_append_val (sizes, size);
+}
+
+/* Flanges, then the base between them, then what is in them, both sizes of an opening together. */
 static GArray *
 all_sizes (const BfPart *part)
 {
   GArray *sizes = g_array_new (FALSE, FALSE, sizeof (Size));
-  const guint n[] = { bf_part_n_flanges (part), bf_part_n_points (part), part->openings->len,
-                      part->openings->len };
 
-  for (SizeKind kind = SIZE_FLANGE; kind <= SIZE_OPENING_Y; kind++)
-    for (guint i = 0; i < n[kind]; i++)
+  for (guint i = 0; i < bf_part_n_flanges (part); i++)
+    add_size (sizes, SIZE_FLANGE, i);
+  for (guint i = 0; i < bf_part_n_points (part); i++)
+    add_size (sizes, SIZE_EDGE, i);
+  for (guint i = 0; i < part->openings->len; i++)
+    if (((const BfOpening *)g_ptr_array_index (part->openings, i))->shape != BF_OPENING_OUTLINE)
       {
-        Size size = { kind, i };
-
-        if (kind < SIZE_OPENING_X ||
-            ((const BfOpening *)g_ptr_array_index (part->openings, i))->shape != BF_OPENING_OUTLINE)
-          g_array_append_val (sizes, size);
+        add_size (sizes, SIZE_OPENING_X, i);
+        add_size (sizes, SIZE_OPENING_Y, i);
       }
   return sizes;
 }
