@@ -20,6 +20,7 @@
 #define WORDS_MM 20.0
 #define GUTTER_MM 6.0
 #define ANGLE_CAP_MM 3.6
+#define NAME_LINES 3 /* of bends that share a gauge: more would run into the gauge below */
 
 /* ---- which -------------------------------------------------------------------------------- */
 
@@ -157,9 +158,11 @@ draw_words (const BfGauge *gauge, double width_mm, cairo_t *cr)
                                                           : _ ("turned by %s, leans in: %s"),
                                             angle, gauge->names);
   g_autoptr (BfText) text = bf_text_new (big, ANGLE_CAP_MM, TRUE);
+  g_autoptr (BfText) names = bf_text_new (small, BF_PAGE_CAP_MM, FALSE);
 
   bf_text_draw (text, cr, 0.0, ANGLE_CAP_MM + 3.0);
-  bf_page_words (cr, small, bf_vec2 (0.0, ANGLE_CAP_MM + 8.5), width_mm, FALSE);
+  bf_text_wrap (names, width_mm, NAME_LINES);
+  bf_text_draw (names, cr, 0.0, ANGLE_CAP_MM + 8.5);
 }
 
 static void

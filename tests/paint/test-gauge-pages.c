@@ -10,6 +10,7 @@
 #include "make-any.h"
 #include "make-part.h"
 #include "page-ink.h"
+#include "paint/page-head.h"
 
 #define N_PARTS 60
 
@@ -167,6 +168,35 @@ test_pages (void)
     }
 }
 
+/* However many bends share a gauge, their names keep to its cell: two gauges stand in it below each
+ * other on a page, 76 mm apart. */
+static void
+test_many_names (void)
+{
+  g_autoptr (BfPart) part = make_ring (40, 600.0, 40.0, 60.0);
+  g_autoptr (BfFold) fold = NULL;
+  g_autoptr (BfGauges) gauges = NULL;
+  BfPageHead head = { .paper = bf_paper_default (),
+                      .title = "",
+                      .note = "Cut from stiff card. The wedge fits into the bend; let the metal "
+                              "spring back before you try it." };
+  BfBox ink;
+
+  for (guint i = 0; i < 40; i++)
+    {
+      BfFlange *wall = g_ptr_array_index (part->flanges, i);
+
+      g_free (wall->id);
+      wall->id = g_strdup_printf ("shade-blade-%u", i);
+    }
+  fold = bf_fold (part);
+  gauges = bf_gauges_new (fold, bf_paper_default ());
+  head.fold = fold;
+  ink = page_ink (draw_page, gauges, 0);
+  g_assert_cmpuint (gauges->gauges->len, ==, 1);
+  g_assert_cmpfloat (ink.max.y, <, bf_page_head_end_mm (&head) + 76.0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -175,5 +205,6 @@ main (int argc, char **argv)
   g_test_add_func ("/gauge-pages/clears-the-radius", test_clears_the_radius);
   g_test_add_func ("/gauge-pages/larger-radius-counts", test_larger_radius_counts);
   g_test_add_func ("/gauge-pages/pages", test_pages);
+  g_test_add_func ("/gauge-pages/many-names", test_many_names);
   return g_test_run ();
 }
