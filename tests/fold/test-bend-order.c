@@ -245,7 +245,9 @@ groups_words (const BfFold *fold)
                               bf_fold_bend (fold, step->bend)->flange);
       last = step->in_step;
     }
-  return g_strdup_printf ("%s%s", g_string_free (words, FALSE), last > 0 ? ")" : "");
+  if (last > 0)
+    g_string_append (words, ")");
+  return g_string_free (words, FALSE);
 }
 
 /* Corner i lies between wall i − 1 and wall i. The long walls of a tray are f0 and f2. */
