@@ -35,13 +35,21 @@ typedef struct
 /* Where along the line a cross is tried, from either end. The first place free of the part's
  * lines is taken; both pages look at the same lines and so find the same place. */
 static const double cross_shares[] = { 0.2, 0.16, 0.24, 0.12, 0.28, 0.32, 0.08, 0.36 };
-static const double words_shares[] = { 0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.9, 0.1 };
+static const double words_shares[] = { 0.5, 0.45, 0.55, 0.4,  0.6, 0.35, 0.65, 0.3, 0.7,
+                                       0.9, 0.1,  0.25, 0.75, 0.2, 0.8,  0.15, 0.85 };
 
 static void
 find_join (const BfTemplatePlan *plan, const BfPlanPage *page, BfPageSide side, Join *join)
 {
   BfBox line = page->cell, strip = page->cell;
 
+  if (side != BF_SIDE_LEFT && side != BF_SIDE_RIGHT)
+    {
+      const BfPlanPage *other = bf_template_plan_page (plan, (guint)page->neighbour[side]);
+
+      line.min.x = strip.min.x = MAX (page->cell.min.x, other->cell.min.x);
+      line.max.x = strip.max.x = MIN (page->cell.max.x, other->cell.max.x);
+    }
   switch (side)
     {
     case BF_SIDE_LEFT:
@@ -53,10 +61,12 @@ find_join (const BfTemplatePlan *plan, const BfPlanPage *page, BfPageSide side, 
       strip.max.x = page->window.max.x;
       break;
     case BF_SIDE_ABOVE:
+    case BF_SIDE_ABOVE_RIGHT:
       line.min.y = strip.min.y = page->cell.max.y;
       strip.max.y = page->window.max.y;
       break;
     case BF_SIDE_BELOW:
+    case BF_SIDE_BELOW_RIGHT:
     case BF_N_SIDES:
     default:
       line.max.y = strip.max.y = page->cell.min.y;
@@ -168,10 +178,17 @@ tint_glue_strip (const Join *join, cairo_t *cr)
   cairo_fill (cr);
 }
 
+/* Whether the page there is glued on to this one. */
+static gboolean
+is_glued_on (BfPageSide side)
+{
+  return side == BF_SIDE_RIGHT || side == BF_SIDE_BELOW || side == BF_SIDE_BELOW_RIGHT;
+}
+
 static char *
 join_words (const BfTemplate *template, BfPageSide side, int neighbour)
 {
-  if (side == BF_SIDE_LEFT || side == BF_SIDE_ABOVE)
+  if (!is_glued_on (side))
     return g_strdup (_ ("cut here"));
   /* Translators: where another page of paper is glued on; %s is that page, "B1". */
   return g_strdup_printf (_ ("glue %s here"),
@@ -217,7 +234,7 @@ draw_join (const BfTemplate *template, const BfPlanPage *page, BfPageSide side, 
   Join join;
 
   find_join (template->plan, page, side, &join);
-  if (side == BF_SIDE_RIGHT || side == BF_SIDE_BELOW)
+  if (is_glued_on (side))
     tint_glue_strip (&join, cr);
   draw_line (&join, cr);
   bf_pen_apply (bf_pen (BF_PURPOSE_NOTE), cr, 1.0, FALSE);

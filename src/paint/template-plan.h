@@ -33,6 +33,8 @@ typedef enum
   BF_SIDE_RIGHT,
   BF_SIDE_ABOVE,
   BF_SIDE_BELOW,
+  BF_SIDE_ABOVE_RIGHT, /* the second one above, where that row is shifted */
+  BF_SIDE_BELOW_RIGHT,
   BF_N_SIDES,
 } BfPageSide;
 
@@ -52,7 +54,10 @@ typedef struct
   GArray *pages; /* BfPlanPage, row by row; only those that hold ink */
 } BfTemplatePlan;
 
-/* The plan with the fewest pages; where several have as few, the one with the fewest of marks on or
+/* Rows of pages may be shifted against each other, like courses of bricks, where that saves a page
+ * or keeps a hole off a join.
+ *
+ * The plan with the fewest pages; where several have as few, the one with the fewest of marks on or
  * close beside a join, then the one that is not turned and has the drawing in the middle.
  * ink: BfInkLine, at least one. marks: BfVec2, the middles of holes, or NULL.
  * Returns: (transfer full). */

@@ -186,11 +186,18 @@ assert_neighbours_join (const BfTemplatePlan *plan)
           g_assert_cmpfloat_with_epsilon (page->window.max.x - right->window.min.x, OVERLAP, 1e-9);
           g_assert_cmpfloat_with_epsilon (page->cell.max.x, right->cell.min.x, 1e-9);
         }
-      if (page->neighbour[BF_SIDE_BELOW] >= 0)
+      for (guint i = 0; i < 2; i++)
         {
-          const BfPlanPage *below =
-              bf_template_plan_page (plan, (guint)page->neighbour[BF_SIDE_BELOW]);
-          g_assert_cmpint (below->neighbour[BF_SIDE_ABOVE], ==, (int)k);
+          int side = i == 0 ? BF_SIDE_BELOW : BF_SIDE_BELOW_RIGHT;
+          const BfPlanPage *below;
+
+          if (page->neighbour[side] < 0)
+            continue;
+          below = bf_template_plan_page (plan, (guint)page->neighbour[side]);
+          g_assert_true (below->neighbour[BF_SIDE_ABOVE] == (int)k ||
+                         below->neighbour[BF_SIDE_ABOVE_RIGHT] == (int)k);
+          g_assert_cmpfloat (MIN (page->cell.max.x, below->cell.max.x), >,
+                             MAX (page->cell.min.x, below->cell.min.x) + 15.0);
           g_assert_cmpfloat_with_epsilon (below->window.max.y - page->window.min.y, OVERLAP, 1e-9);
           g_assert_cmpfloat_with_epsilon (below->cell.max.y, page->cell.min.y, 1e-9);
         }
@@ -249,6 +256,31 @@ test_joins_keep_off_lines (void)
   g_assert_cmpuint (plan->turn_deg, ==, 0);
   join = bf_template_plan_page (plan, 0)->cell.max.x;
   g_assert_cmpfloat (fabs (join - 120.0), >=, 4.0);
+}
+
+/* A T of 368 × 235 with 188 × 235 in the middle on top of it: two pages below and one above it,
+ * astride their join. Both halves of the page above are glued on to it. */
+static void
+test_shifted_rows (void)
+{
+  g_autoptr (GArray) ink = new_ink ();
+  BfPageFormat format = format_of ("A4");
+  g_autoptr (BfTemplatePlan) plan = NULL;
+  const BfPlanPage *top;
+
+  add_rectangle (ink, bf_vec2 (0.0, 0.0), bf_vec2 (368.0, 235.0));
+  add_rectangle (ink, bf_vec2 (90.0, 235.0), bf_vec2 (188.0, 235.0));
+  plan = bf_template_plan_new (ink, NULL, &format);
+  assert_covered (plan, ink);
+  assert_no_empty_page (plan, ink);
+  assert_neighbours_join (plan);
+  g_assert_cmpuint (plan->pages->len, ==, 3);
+  g_assert_cmpuint (plan->turn_deg, ==, 0);
+  top = bf_template_plan_page (plan, 0);
+  g_assert_cmpint (top->neighbour[BF_SIDE_LEFT], ==, -1);
+  g_assert_cmpint (top->neighbour[BF_SIDE_RIGHT], ==, -1);
+  g_assert_cmpint (top->neighbour[BF_SIDE_BELOW], ==, 1);
+  g_assert_cmpint (top->neighbour[BF_SIDE_BELOW_RIGHT], ==, 2);
 }
 
 static void
@@ -314,6 +346,7 @@ main (int argc, char **argv)
   g_test_add_func ("/template-plan/random", test_random);
   g_test_add_func ("/template-plan/corner", test_corner);
   g_test_add_func ("/template-plan/joins-keep-off-lines", test_joins_keep_off_lines);
+  g_test_add_func ("/template-plan/shifted-rows", test_shifted_rows);
   g_test_add_func ("/template-plan/apart", test_apart);
   g_test_add_func ("/template-plan/labels", test_labels);
   g_test_add_func ("/template-plan/order", test_order);
