@@ -142,6 +142,15 @@ bridge_given (double bridge_mm, gpointer user_data)
 }
 
 static void
+left_given (double left_mm, gpointer user_data)
+{
+  BendingWindow *self = user_data;
+
+  bf_setup_edit (self->document, bf_edit_score_left (part_of (self), left_mm > 0.0 ? left_mm : NAN),
+                 _ ("Score"), NULL);
+}
+
+static void
 push_cb (BendingWindow *self)
 {
   const BfPart *part = part_of (self);
@@ -259,9 +268,14 @@ add_rows (BendingWindow *self)
   const BfPart *part = part_of (self);
   BfBend bend = bf_part_resolve_bend (part, NULL);
   g_autofree char *radius = bf_format_number (bend.inside_radius_mm, part->units);
+  g_autofree char *left =
+      bf_format_number (bf_default_score_left_mm (part->metal.thickness_mm), part->units);
 
-  add_length (self, _ ("Inside radius: how tight"), part->bend.inside_radius_mm, radius,
-              radius_given);
+  if (bend.way == BF_BEND_WAY_SCORE)
+    add_length (self, _ ("Skin left under the groove"), part->bend.score_left_mm, left, left_given);
+  else
+    add_length (self, _ ("Inside radius: how tight"), part->bend.inside_radius_mm, radius,
+                radius_given);
   self->rule = GTK_DROP_DOWN (rules_new (part));
   bf_small_window_add (self->frame, _ ("Allowance"), GTK_WIDGET (self->rule));
   self->k = GTK_SPIN_BUTTON (gtk_spin_button_new_with_range (0.0, 1.0, K_STEP));

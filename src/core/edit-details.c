@@ -84,3 +84,13 @@ bf_edit_slots (const BfPart *part, double slot_mm, double bridge_mm)
   copy->bend.bridge_mm = bridge_mm;
   return copy;
 }
+
+BfPart *
+bf_edit_score_left (const BfPart *part, double left_mm)
+{
+  g_return_val_if_fail (part != NULL && !(left_mm <= 0.0), NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  copy->bend.score_left_mm = left_mm;
+  return copy;
+}

@@ -227,6 +227,9 @@ bf_edit_hand (const BfPart *part, double limit_n, double lever_mm) G_GNUC_WARN_U
 BfPart *
 bf_edit_slots (const BfPart *part, double slot_mm, double bridge_mm) G_GNUC_WARN_UNUSED_RESULT;
 
+/* The skin that a score leaves, of every bend that says nothing of its own; NAN for the usual. */
+BfPart *bf_edit_score_left (const BfPart *part, double left_mm) G_GNUC_WARN_UNUSED_RESULT;
+
 /* Counts every size outside or inside (core/edit-measure.c): the numbers change, and the metal does
  * not wherever numbers can say so. What no number can say moves by some thickness at most, and
  * bf_fold_metal_moved_mm() finds how much: bare metal beside a flange that ends within its edge or

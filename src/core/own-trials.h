@@ -47,7 +47,8 @@ const BfTrialRecord *bf_own_trial_keep (const BfTrialRecord *trial, GError **err
 #define BF_TRIAL_THICKNESS_SHARE 0.03
 #define BF_TRIAL_RADIUS_SHARE 0.25
 
-/* TRUE where the bend of a flange (NULL: of the part, at 90°) is such as was tried. */
+/* TRUE where the bend of a flange (NULL: of the part, at 90°) is such as was tried; never for a
+ * scored one, which folds as the skin that its groove leaves. */
 gboolean bf_trial_fits (const BfTrialRecord *trial, const BfPart *part, const BfFlange *flange);
 
 /* The trial bend that fits the part's bends best: the nearest in thickness and radius, of such the

@@ -18,6 +18,8 @@ bf_trial_fits (const BfTrialRecord *trial, const BfPart *part, const BfFlange *f
   double t = part->metal.thickness_mm;
   BfBend bend = bf_part_resolve_bend (part, flange);
 
+  if (bend.way == BF_BEND_WAY_SCORE)
+    return FALSE; /* its skin is another at every groove: no K of one strip is another's */
   return g_str_equal (trial->material, material_of (part)) && trial->way == bend.way &&
          fabs (trial->thickness_mm - t) <= BF_TRIAL_THICKNESS_SHARE * t + BF_TOLERANCE_SIZE_MM &&
          fabs (trial->radius_mm - bend.inside_radius_mm) <=

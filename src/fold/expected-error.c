@@ -56,7 +56,8 @@ add (BfExpectedError *error, BfErrorSource source, double by_mm)
 static void
 add_bend (const BfFold *fold, guint bend, BfExpectedError *error)
 {
-  double angle = bf_fold_bend (fold, bend)->angle_rad, t = fold->part->metal.thickness_mm;
+  const BfBendResult *made = bf_fold_bend (fold, bend);
+  double angle = made->angle_rad, t = bf_bend_skin_mm (fold, made);
 
   add (error, BF_ERROR_MARKING, bf_error_of_source (fold, bend, BF_ERROR_MARKING));
   add (error, BF_ERROR_BENDING, bf_error_of_source (fold, bend, BF_ERROR_BENDING));

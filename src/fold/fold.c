@@ -129,6 +129,25 @@ area_before_cuts (const BfFold *fold)
   return area;
 }
 
+/* What the grooves of scores take of the metal; where a slot or an opening crosses one there is
+ * nothing to take. */
+static double
+grooves_mm3 (const BfFold *fold)
+{
+  double volume = 0.0;
+
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, i);
+      double depth = fold->part->metal.thickness_mm - bf_bend_skin_mm (fold, bend);
+
+      if (!isnan (bend->groove_mm))
+        volume +=
+            bend->groove_mm * depth * bend->kept * bf_vec2_distance (bend->line[0], bend->line[1]);
+    }
+  return volume;
+}
+
 static void
 measure_blank (BfFold *fold)
 {
@@ -145,9 +164,10 @@ measure_blank (BfFold *fold)
       bf_ring_extend_box (ring, &blank->box);
     }
   blank->area_before_cuts_mm2 = area_before_cuts (fold);
-  blank->mass_kg = material == NULL ? NAN
-                                    : blank->area_mm2 * fold->layout->thickness_mm *
-                                          material->density_kg_m3 * 1e-9;
+  blank->mass_kg = material == NULL
+                       ? NAN
+                       : (blank->area_mm2 * fold->layout->thickness_mm - grooves_mm3 (fold)) *
+                             material->density_kg_m3 * 1e-9;
 }
 
 /* TRUE where a loose piece is no more than a splinter that a relief parts from the metal beside it:

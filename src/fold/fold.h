@@ -182,7 +182,7 @@ typedef struct
   BfBox box;        /* arcs exact */
   double area_mm2;
   double area_before_cuts_mm2;
-  double mass_kg;
+  double mass_kg; /* less what grooves of scores take */
   double cut_length_mm;
 } BfBlank;
 
@@ -309,6 +309,13 @@ bf_fold_face_called (const BfFold *fold, const char *id)
   int face = bf_fold_find_face (fold, id);
 
   return face >= 0 ? bf_fold_face (fold, (guint)face) : NULL;
+}
+
+/* The thickness of what bends: the metal's, or what a score leaves of it. */
+static inline double
+bf_bend_skin_mm (const BfFold *fold, const BfBendResult *bend)
+{
+  return isnan (bend->score_left_mm) ? fold->part->metal.thickness_mm : bend->score_left_mm;
 }
 
 /* TRUE where that ring of the blank is a slot of a bend. */

@@ -55,7 +55,7 @@ bend_at (const BfFold *fold, int bend)
 static double
 grows_by_k (const BfFold *fold, int bend)
 {
-  return -bend_at (fold, bend)->angle_rad * fold->part->metal.thickness_mm / 2.0;
+  return -bend_at (fold, bend)->angle_rad * bf_bend_skin_mm (fold, bend_at (fold, bend)) / 2.0;
 }
 
 static double

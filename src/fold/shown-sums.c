@@ -73,7 +73,7 @@ bf_sum_numbers (const BfFold *fold, const BfBendResult *bend)
   return (BfSumNumbers){
     .angle_rad = bend->angle_rad,
     .radius_mm = bend->inside_radius_mm,
-    .thickness_mm = scored ? bend->score_left_mm : fold->part->metal.thickness_mm,
+    .thickness_mm = bf_bend_skin_mm (fold, bend),
     .k = bend->k,
     .k_error = bend->k_error,
     .rule = allowance.rule,

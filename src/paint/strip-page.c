@@ -159,6 +159,18 @@ draw_column (const BfStripPage *page, cairo_t *cr)
   show_wrapped (cr, words, bf_vec2 (left, STRIPS_TOP_MM + side + 6.0), width);
 }
 
+/* A scored bend has no K to find: what is left under the groove makes it. */
+static const char *
+last_step (const BfStripPage *page)
+{
+  if (bf_fold_bend (page->fold, 0)->way == BF_BEND_WAY_SCORE)
+    return _ (
+        "A scored bend folds as the skin under its groove: measure at the strip’s edge what is "
+        "left there, and type that into Trial bend, in the menu of the bending.");
+  return _ ("Three strips make the figure surer than one. Type the numbers into Trial bend, in the "
+            "menu of the bending, and keep them.");
+}
+
 static double
 draw_steps (const BfStripPage *page, cairo_t *cr)
 {
@@ -172,8 +184,7 @@ draw_steps (const BfStripPage *page, cairo_t *cr)
        "that closes."),
     _ ("Measure both legs outside, in the middle of the width: from the end at the arrow to the "
        "outer face of the other leg, the jaws at the short mark, off the bend."),
-    _ ("Three strips make the figure surer than one. Type the numbers into Trial bend, in the menu "
-       "of the bending, and keep them."),
+    last_step (page),
   };
   double y = STEPS_TOP_MM, width = page->paper->width_mm - 2.0 * MARGIN_MM;
 

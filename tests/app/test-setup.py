@@ -207,7 +207,26 @@ def pens_are_kept(program, folder):
         app.focus()
 
 
+def a_scored_bend_is_tried_by_its_skin(program, folder):
+    path = folder / 'tray.benchfold'
+    part = json.loads((EXAMPLES / 'spoke-tray.benchfold').read_text())
+    part['bend'] = {'way': 'score'}
+    path.write_text(json.dumps(part))
+    with gui.App(program, path, env={'XDG_DATA_HOME': str(folder / 'data')}) as app:
+        app.click(app.shown(None, 'Bending: along a score'))
+        app.shown(None, 'Trial bend…')
+        app.key('Up', 'Return')
+        app.dialogue('Trial bend')
+        app.shown(None, '.*K says nothing here.*')
+        app.type('0.6')
+        app.key('Return')
+        app.titled('Spoke tray (not saved)')
+        app.key('Escape')
+        app.focus()
+        assert saved(app, path)['bend']['score'] == {'left': 0.6}
+
+
 gui.main([a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
           a_broken_file_is_named, a_metal_is_removed_and_put_back,
           a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed,
-          pens_are_kept])
+          pens_are_kept, a_scored_bend_is_tried_by_its_skin])

@@ -61,6 +61,7 @@ test_bending (void)
   g_autoptr (BfPart) back = bf_edit_allowance (book, &none);
   g_autoptr (BfPart) hand = reread (bf_edit_hand (part, 120.0, NAN));
   g_autoptr (BfPart) slots = reread (bf_edit_slots (part, 50.0, 12.0));
+  g_autoptr (BfPart) score = reread (bf_edit_score_left (part, 0.7));
 
   g_assert_cmpfloat_with_epsilon (bf_part_resolve_bend (radius, NULL).inside_radius_mm, 3.0, 1e-12);
   g_assert_cmpint (bf_part_resolve_bend (book, NULL).allowance.rule, ==, BF_ALLOWANCE_HANDBOOK);
@@ -69,6 +70,7 @@ test_bending (void)
   g_assert_cmpfloat_with_epsilon (hand->bend.hand_limit_n, 120.0, 1e-12);
   g_assert_true (isnan (hand->bend.hand_lever_mm));
   g_assert_cmpfloat_with_epsilon (slots->bend.slot_mm, 50.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (score->bend.score_left_mm, 0.7, 1e-12);
   g_assert_cmpfloat_with_epsilon (slots->bend.bridge_mm, 12.0, 1e-12);
 }
 

@@ -125,6 +125,7 @@ test_fits (void)
     { 1.5, 1.11, "mild-steel", BF_BEND_WAY_BAR, FALSE },
     { 1.5, NAN, "zinc", BF_BEND_WAY_BAR, FALSE },
     { 1.5, NAN, "mild-steel", BF_BEND_WAY_BRAKE, FALSE },
+    { 1.5, 1.5, "mild-steel", BF_BEND_WAY_SCORE, FALSE },
     { 1.5, NAN, "mild-steel", BF_BEND_WAY_UNSET, TRUE },
     { 1.5, NAN, NULL, BF_BEND_WAY_UNSET, TRUE },
   };

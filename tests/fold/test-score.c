@@ -5,6 +5,7 @@
 
 #include "core/defaults.h"
 #include "fold/bend-words.h"
+#include "fold/expected-error.h"
 #include "fold/score.h"
 #include "look-up.h"
 #include "make-part.h"
@@ -73,6 +74,36 @@ test_by_hand (void)
       g_assert_cmpfloat_with_epsilon (bend->inside_radius_mm, 0.0, 1e-12);
       g_assert_cmpuint (bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX), ==, 0);
     }
+}
+
+/* The blank less its groove: a wall of 25 on 100 × 60, the zone over the skin 0.471 wide, the
+ * groove 2.271 and 0.9 deep. Mild steel: 7850 kg/m³. */
+static void
+test_mass (void)
+{
+  g_autoptr (BfPart) part = one_wall (90.0);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  const BfBox *box = &fold->blank.box;
+  double width = box->max.x - box->min.x, depth = box->max.y - box->min.y;
+  double t = part->metal.thickness_mm;
+  double volume = width * depth * t - width * 2.2712389 * (t - LEFT);
+
+  g_assert_cmpfloat_with_epsilon (fold->blank.area_mm2, width * depth, 1e-6);
+  g_assert_cmpfloat_with_epsilon (fold->blank.mass_kg, volume * 7850e-9, 1e-8);
+}
+
+/* What K leaves open is of the skin alone: ±0.06 · π/2 · 0.6 / 2. */
+static void
+test_expected (void)
+{
+  g_autoptr (BfPart) part = one_wall (90.0);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  const guint bend = 0;
+  BfExpectedError error;
+
+  bf_expected_error (fold, &bend, 1, 1, &error);
+  g_assert_cmpfloat_with_epsilon (error.parts_mm[BF_ERROR_ALLOWANCE], 0.06 * G_PI_2 * LEFT / 2.0,
+                                  1e-12);
 }
 
 /* σ = (210 + 340)/2 = 275 MPa over 100 mm of a skin of 0.6: 275 · 100 · 0.36 / 4 = 2475 N·mm, on
@@ -470,5 +501,7 @@ main (int argc, char **argv)
   g_test_add_func ("/score/words", test_words);
   g_test_add_func ("/score/mirror", test_mirror);
   g_test_add_func ("/score/random", test_random);
+  g_test_add_func ("/score/mass", test_mass);
+  g_test_add_func ("/score/expected", test_expected);
   return g_test_run ();
 }
