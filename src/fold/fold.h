@@ -112,6 +112,7 @@ typedef struct
 typedef struct
 {
   char *where;         /* "base:2" */
+  char *name;          /* its folds, as people call them: "front/right fold" */
   guint along, end;    /* faces of the long wall and of the end wall */
   BfVec2 foot, tip;    /* all its metal lies between the bends' ends there and the blank's corner */
   BfCrease creases[3]; /* where the long wall ends, the bisector, where the end wall ends */
@@ -262,7 +263,7 @@ bf_fold_crease (const BfFold *fold, guint i)
   return &bf_fold_folded_corner (fold, i / 3)->creases[i % 3];
 }
 
-/* The same line for what draws and names bends: flange is the corner ("base:2"), and nothing is
+/* The same line for what draws and names bends: flange is the fold's name, and nothing is
  * known of its force; slots is NULL. There is nothing to be freed. */
 BfBendResult bf_fold_crease_as_bend (const BfFold *fold, guint i);
 

@@ -1,5 +1,7 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include <glib/gi18n.h>
+
 #include "fold/corner-sides.h"
 #include "fold/folded-corner.h"
 
@@ -152,6 +154,7 @@ void
 bf_folded_corner_clear (BfFoldedCorner *corner)
 {
   g_clear_pointer (&corner->where, g_free);
+  g_clear_pointer (&corner->name, g_free);
   g_clear_pointer (&corner->ears[0], bf_ring_free);
   g_clear_pointer (&corner->ears[1], bf_ring_free);
 }
@@ -165,6 +168,10 @@ make_corner (const Corner *corner)
   const BfFlap *b = bf_meeting_flap (corner->layout, meeting, bf_other_side (corner->plan.along));
   BfFoldedCorner made = {
     .where = bf_meeting_where (corner->layout, meeting),
+    /* Translators: the names of the two walls at a folded corner */
+    .name = g_strdup_printf (_ ("%s/%s fold"),
+                             bf_meeting_flap (corner->layout, meeting, BF_SIDE_END)->flange->id,
+                             bf_meeting_flap (corner->layout, meeting, BF_SIDE_START)->flange->id),
     .along = (guint)(before ? meeting->before : meeting->after) + 1,
     .end = (guint)(before ? meeting->after : meeting->before) + 1,
     .foot = point (corner, -a->sides[corner->plan.along].zone_mm,
@@ -199,7 +206,7 @@ bf_fold_crease_as_bend (const BfFold *fold, guint i)
 {
   const BfFoldedCorner *corner = bf_fold_folded_corner (fold, i / 3);
   const BfCrease *crease = bf_fold_crease (fold, i);
-  BfBendResult bend = { .flange = corner->where,
+  BfBendResult bend = { .flange = corner->name,
                         .face = i % 3 == 0 ? corner->along : corner->end,
                         .angle_rad = crease->angle_rad,
                         .turn = crease->turn,

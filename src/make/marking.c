@@ -134,7 +134,7 @@ add_bends (const BfFold *fold, GArray *lines)
       add_bar (fold, bf_fold_bend (fold, i), lines);
     }
   for (guint i = 0; i < bf_fold_n_creases (fold); i++)
-    add_bend (bf_fold_crease (fold, i)->line, bf_fold_folded_corner (fold, i / 3)->where, lines);
+    add_bend (bf_fold_crease (fold, i)->line, bf_fold_folded_corner (fold, i / 3)->name, lines);
 }
 
 static void

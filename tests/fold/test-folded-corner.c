@@ -47,6 +47,23 @@ test_by_hand (void)
   g_assert_cmpfloat_with_epsilon (fold->formed.max.z - fold->formed.min.z, 40.0, 1e-9);
 }
 
+/* Its folds are told by the walls that they stand between. */
+static void
+test_names (void)
+{
+  g_autoptr (BfPart) part = make_folded (200.0, 120.0, 40.0);
+  g_autoptr (BfFold) fold = bf_fold (part);
+
+  for (guint i = 0; i < fold->folded->len; i++)
+    {
+      static const char *const names[] = { "f3/f0 fold", "f0/f1 fold", "f1/f2 fold", "f2/f3 fold" };
+
+      g_assert_cmpstr (bf_fold_folded_corner (fold, i)->name, ==, names[i]);
+      for (guint k = 0; k < 3; k++)
+        g_assert_cmpstr (bf_fold_crease_as_bend (fold, 3 * i + k).flange, ==, names[i]);
+    }
+}
+
 /* ---- it closes ----------------------------------------------------------------------------- */
 
 /* Where a sector's marking side has got to at its tip, x along it. */
@@ -239,6 +256,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/folded-corner/by-hand", test_by_hand);
+  g_test_add_func ("/folded-corner/names", test_names);
   g_test_add_func ("/folded-corner/closes", test_closes);
   g_test_add_func ("/folded-corner/on-the-way", test_on_the_way);
   g_test_add_func ("/folded-corner/scored", test_scored);
