@@ -184,6 +184,8 @@ typedef struct
   double gap_mm; /* NAN = not given */
   BfReliefShape relief;
   double relief_size_mm; /* diameter or side; NAN = to be worked out */
+  gboolean was_turned; /* a square relief lies along the edge after, which was the one before until
+                        * the outline was turned round; in no file */
   BfFinish finish;
   double finish_size_mm; /* NAN = not given */
   JsonObject *source;

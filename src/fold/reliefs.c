@@ -153,7 +153,8 @@ make_square (const BfLayout *layout,
              guint n,
              BfRelief *relief)
 {
-  BfVec2 x = layout->flaps[meeting->before].flat_e, y = { -x.y, x.x };
+  gboolean turned = meeting->asked != NULL && meeting->asked->was_turned;
+  BfVec2 x = layout->flaps[turned ? meeting->after : meeting->before].flat_e, y = { -x.y, x.x };
   double half = 0.0;
 
   relief->at = bends_cross_at (layout, meeting);

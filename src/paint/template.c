@@ -6,10 +6,11 @@
 
 #include "core/setup-sentence.h"
 #include "core/today.h"
+#include "fold/other-face.h"
 #include "make/bend-notes.h"
 #include "make/drill-list.h"
-#include "paint/page-head.h"
 #include "paint/blank-view.h"
+#include "paint/page-head.h"
 
 /* Where a line of the blank is an arc, ink is looked for along chords that stray no further. */
 #define SAGITTA_MM 0.01
@@ -170,21 +171,6 @@ plan_corners (BfTemplate *template)
     g_ptr_array_add (template->labels, g_strdup_printf ("C%u", i + 1));
 }
 
-/* The part as seen on the other face of its metal: in a mirror, and what is turned up there is
- * turned down here. Paper that is glued there and followed so gives the same part. */
-static BfFold *
-other_face (const BfFold *fold)
-{
-  g_autoptr (BfPart) part = bf_part_mirror (fold->asked);
-
-  for (guint i = 0; i < part->flanges->len; i++)
-    {
-      BfFlange *flange = g_ptr_array_index (part->flanges, i);
-      flange->turn = flange->turn == BF_TURN_UP ? BF_TURN_DOWN : BF_TURN_UP;
-    }
-  return bf_fold (part);
-}
-
 /* Slots and scores. More rows than these would leave no paper for the blank. */
 static void
 add_bend_rows (const BfTemplate *template, GPtrArray *rows)
@@ -245,7 +231,7 @@ bf_template_new (BfFold *fold, const BfTemplateOptions *options)
   template = g_new0 (BfTemplate, 1);
   take_options (template, options != NULL ? options : &defaults);
   template->asked = bf_fold_ref (fold);
-  template->fold = template->is_mirrored ? other_face (fold) : bf_fold_ref (fold);
+  template->fold = template->is_mirrored ? bf_fold_other_face (fold) : bf_fold_ref (fold);
   template->sentence = sentence_in (fold->part, template->units);
   template->warning = bf_page_warning (fold);
   template->notices = notice_rows (template, options != NULL && options->corners_only);
