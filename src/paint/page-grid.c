@@ -107,15 +107,18 @@ bf_page_grid_place_row (BfPageGrid *grid, guint row, double begin_mm, double len
 void
 bf_page_grid_trim (BfPageGrid *grid)
 {
-  guint first = grid->n[0];
+  guint first = grid->n[0], last = 0;
 
   for (guint row = 0; row < grid->n[1]; row++)
-    first = MIN (first, row_end (grid, row, 0));
+    {
+      first = MIN (first, row_end (grid, row, 0));
+      last = MAX (last, row_end (grid, row, 1));
+    }
   for (guint row = 0; row < MIN (grid->n[1], BF_GRID_SHIFTED_ROWS); row++)
     for (guint i = 0; i < 2; i++)
       grid->ends[row][i] -= first;
   grid->start.x += first * bf_page_grid_step_mm (grid);
-  grid->n[0] -= first;
+  grid->n[0] = last + 1 - first;
 }
 
 BfBox

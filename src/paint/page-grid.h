@@ -39,7 +39,7 @@ void bf_page_grid_init (BfPageGrid *grid, const double shares[2]);
  * takes. begin_mm: not left of the grid's start. */
 void bf_page_grid_place_row (BfPageGrid *grid, guint row, double begin_mm, double length_mm);
 
-/* Takes away columns at the left that no row has. For a grid of rows that were placed. */
+/* Takes away columns at either end that no row has. For a grid of rows that were placed. */
 void bf_page_grid_trim (BfPageGrid *grid);
 
 /* From one page's window to the next. */

@@ -38,25 +38,38 @@ static const double cross_shares[] = { 0.2, 0.16, 0.24, 0.12, 0.28, 0.32, 0.08, 
 static const double words_shares[] = { 0.5, 0.45, 0.55, 0.4,  0.6, 0.35, 0.65, 0.3, 0.7,
                                        0.9, 0.1,  0.25, 0.75, 0.2, 0.8,  0.15, 0.85 };
 
+static gboolean
+is_beside (BfPageSide side)
+{
+  return side == BF_SIDE_LEFT || side == BF_SIDE_LEFT_LOWER || side == BF_SIDE_RIGHT ||
+         side == BF_SIDE_RIGHT_LOWER;
+}
+
 static void
 find_join (const BfTemplatePlan *plan, const BfPlanPage *page, BfPageSide side, Join *join)
 {
+  const BfPlanPage *other = bf_template_plan_page (plan, (guint)page->neighbour[side]);
   BfBox line = page->cell, strip = page->cell;
 
-  if (side != BF_SIDE_LEFT && side != BF_SIDE_RIGHT)
+  if (is_beside (side))
     {
-      const BfPlanPage *other = bf_template_plan_page (plan, (guint)page->neighbour[side]);
-
+      line.min.y = strip.min.y = MAX (page->cell.min.y, other->cell.min.y);
+      line.max.y = strip.max.y = MIN (page->cell.max.y, other->cell.max.y);
+    }
+  else
+    {
       line.min.x = strip.min.x = MAX (page->cell.min.x, other->cell.min.x);
       line.max.x = strip.max.x = MIN (page->cell.max.x, other->cell.max.x);
     }
   switch (side)
     {
     case BF_SIDE_LEFT:
+    case BF_SIDE_LEFT_LOWER:
       line.max.x = strip.max.x = page->cell.min.x;
       strip.min.x = page->window.min.x;
       break;
     case BF_SIDE_RIGHT:
+    case BF_SIDE_RIGHT_LOWER:
       line.min.x = strip.min.x = page->cell.max.x;
       strip.max.x = page->window.max.x;
       break;
@@ -72,8 +85,7 @@ find_join (const BfTemplatePlan *plan, const BfPlanPage *page, BfPageSide side, 
       line.max.y = strip.max.y = page->cell.min.y;
       strip.min.y = page->window.min.y;
     }
-  join->back =
-      side == BF_SIDE_LEFT || side == BF_SIDE_RIGHT ? bf_vec2 (-1.0, 0.0) : bf_vec2 (0.0, 1.0);
+  join->back = is_beside (side) ? bf_vec2 (-1.0, 0.0) : bf_vec2 (0.0, 1.0);
   join->back = bf_template_plan_unturn (plan, join->back);
   join->ends[0] = bf_template_plan_unturn (plan, line.min);
   join->ends[1] = bf_template_plan_unturn (plan, line.max);
@@ -182,7 +194,8 @@ tint_glue_strip (const Join *join, cairo_t *cr)
 static gboolean
 is_glued_on (BfPageSide side)
 {
-  return side == BF_SIDE_RIGHT || side == BF_SIDE_BELOW || side == BF_SIDE_BELOW_RIGHT;
+  return side == BF_SIDE_RIGHT || side == BF_SIDE_RIGHT_LOWER || side == BF_SIDE_BELOW ||
+         side == BF_SIDE_BELOW_RIGHT;
 }
 
 static char *

@@ -4,13 +4,11 @@
 
 #include "core/tolerance.h"
 #include "paint/page-grid.h"
+#include "paint/page-links.h"
 
 /* Where the slack of the last page goes: a share of it lies before the drawing. The middle is
  * tried first and wins where others are no better; then shares farther and farther from it. */
 #define N_STARTS 21
-
-/* Pages of two rows that meet in less have no room for the marks of a join. */
-#define LEAST_MEETING_MM 40.0
 
 static BfVec2
 turn (BfVec2 p, guint turn_deg)
@@ -45,81 +43,39 @@ turned_marks (const GArray *marks, guint turn_deg)
   return turned;
 }
 
+static BfBox
+transposed_box (const BfBox *box)
+{
+  return (BfBox){ bf_vec2 (box->min.y, box->min.x), bf_vec2 (box->max.y, box->max.x) };
+}
+
+/* A page of the drawing that was looked at with x and y exchanged. */
+static void
+transpose_page (BfPlanPage *page, const BfPageGrid *grid)
+{
+  guint column = page->column;
+
+  page->column = grid->n[1] - 1 - page->row;
+  page->row = grid->n[0] - 1 - column;
+  page->window = transposed_box (&page->window);
+  page->cell = transposed_box (&page->cell);
+}
+
+/* Row by row. */
 static int
-page_at (const BfTemplatePlan *plan, const int *index, int column, int row)
+compare_pages (gconstpointer x, gconstpointer y)
 {
-  gboolean is_in =
-      column >= 0 && column < (int)plan->n_columns && row >= 0 && row < (int)plan->n_rows;
+  const BfPlanPage *a = x, *b = y;
 
-  return is_in ? index[row * (int)plan->n_columns + column] : -1;
-}
-
-/* Those that stand on that row over or under the page, from the left. Rows that are not shifted
- * have one. */
-static void
-link_row (BfTemplatePlan *plan, BfPlanPage *page, int row, const BfPageSide sides[2])
-{
-  guint n = 0;
-
-  page->neighbour[sides[0]] = page->neighbour[sides[1]] = -1;
-  for (guint i = 0; i < plan->pages->len && n < 2; i++)
-    {
-      const BfPlanPage *other = bf_template_plan_page (plan, i);
-      double shared =
-          MIN (page->cell.max.x, other->cell.max.x) - MAX (page->cell.min.x, other->cell.min.x);
-
-      if ((int)other->row == row && shared > LEAST_MEETING_MM / 2.0)
-        page->neighbour[sides[n++]] = (int)i;
-    }
+  return a->row != b->row ? (int)a->row - (int)b->row : (int)a->column - (int)b->column;
 }
 
 static void
-link_pages (BfTemplatePlan *plan, const int *index)
-{
-  static const BfPageSide above[] = { BF_SIDE_ABOVE, BF_SIDE_ABOVE_RIGHT };
-  static const BfPageSide below[] = { BF_SIDE_BELOW, BF_SIDE_BELOW_RIGHT };
-
-  for (guint i = 0; i < plan->pages->len; i++)
-    {
-      BfPlanPage *page = &g_array_index (plan->pages, BfPlanPage, i);
-      int column = (int)page->column, row = (int)page->row;
-
-      page->neighbour[BF_SIDE_LEFT] = page_at (plan, index, column - 1, row);
-      page->neighbour[BF_SIDE_RIGHT] = page_at (plan, index, column + 1, row);
-      link_row (plan, page, row - 1, above);
-      link_row (plan, page, row + 1, below);
-    }
-}
-
-/* Walks from the first page over neighbours; pages not reached are apart. */
-static void
-find_apart (BfTemplatePlan *plan)
-{
-  g_autoptr (GArray) open = g_array_new (FALSE, FALSE, sizeof (int));
-  int first = 0;
-
-  for (guint i = 0; i < plan->pages->len; i++)
-    g_array_index (plan->pages, BfPlanPage, i).is_apart = TRUE;
-  g_array_append_val (open, first);
-  while (open->len > 0)
-    {
-      int i = g_array_index (open, int, open->len - 1);
-      BfPlanPage *page = &g_array_index (plan->pages, BfPlanPage, i);
-      g_array_set_size (open, open->len - 1);
-      if (!page->is_apart)
-        continue;
-      page->is_apart = FALSE;
-      for (int side = 0; side < BF_N_SIDES; side++)
-        if (page->neighbour[side] >= 0)
-          g_array_append_val (open, page->neighbour[side]);
-    }
-}
-
-static void
-add_pages (BfTemplatePlan *plan, const BfPageGrid *grid, const guint8 *has_ink)
+add_pages (BfTemplatePlan *plan, const BfPageGrid *grid, gboolean transposed)
 {
   gsize n = (gsize)grid->n[0] * grid->n[1];
-  g_autofree int *index = g_new (int, n);
+  guint n_pages;
+  g_autofree guint8 *has_ink = bf_page_grid_ink (grid, &n_pages);
 
   for (gsize i = 0; i < n; i++)
     {
@@ -128,27 +84,32 @@ add_pages (BfTemplatePlan *plan, const BfPageGrid *grid, const guint8 *has_ink)
                           .row = row,
                           .window = bf_page_grid_window (grid, column, row),
                           .cell = bf_page_grid_cell (grid, column, row) };
-      index[i] = has_ink[i] ? (int)plan->pages->len : -1;
-      if (has_ink[i])
-        g_array_append_val (plan->pages, page);
+
+      if (!has_ink[i])
+        continue;
+      if (transposed)
+        transpose_page (&page, grid);
+      g_array_append_val (plan->pages, page);
     }
-  link_pages (plan, index);
-  find_apart (plan);
+  g_array_sort (plan->pages, compare_pages);
 }
 
+/* transposed: the grid is of the drawing with x and y exchanged, and of a format of that kind. */
 static BfTemplatePlan *
-plan_from_grid (const BfPageGrid *grid, guint turn_deg)
+plan_from_grid (const BfPageGrid *grid,
+                const BfPageFormat *format,
+                guint turn_deg,
+                gboolean transposed)
 {
   BfTemplatePlan *plan = g_new0 (BfTemplatePlan, 1);
-  guint n_pages;
-  g_autofree guint8 *has_ink = bf_page_grid_ink (grid, &n_pages);
 
-  plan->format = *grid->format;
+  plan->format = *format;
   plan->turn_deg = turn_deg;
-  plan->n_columns = grid->n[0];
-  plan->n_rows = grid->n[1];
-  plan->pages = g_array_sized_new (FALSE, TRUE, sizeof (BfPlanPage), n_pages);
-  add_pages (plan, grid, has_ink);
+  plan->n_columns = grid->n[transposed ? 1 : 0];
+  plan->n_rows = grid->n[transposed ? 0 : 1];
+  plan->pages = g_array_new (FALSE, TRUE, sizeof (BfPlanPage));
+  add_pages (plan, grid, transposed);
+  bf_plan_link_pages (plan);
   return plan;
 }
 
@@ -193,7 +154,7 @@ meet_well (double a_mm, double b_mm, double step_mm)
   double apart = fabs (a_mm - b_mm);
 
   return apart < BF_TOLERANCE_SIZE_MM ||
-         (apart >= LEAST_MEETING_MM && step_mm - apart >= LEAST_MEETING_MM);
+         (apart >= BF_LEAST_MEETING_MM && step_mm - apart >= BF_LEAST_MEETING_MM);
 }
 
 /* The cheapest place of a row, given that of the row above it. FALSE where it meets that one badly
@@ -274,26 +235,72 @@ count_apart (const BfTemplatePlan *plan)
   return n;
 }
 
-/* Rows are shifted where that saves a page, or a hole on a join, and no page loses its neighbours.
- * plan, cost: (inout) the best so far. */
-static void
-try_courses (BfPageGrid *grid, guint turn_deg, BfTemplatePlan **plan, BfGridCost *cost)
+static GArray *
+transposed_ink (const GArray *ink)
 {
+  GArray *other = g_array_sized_new (FALSE, FALSE, sizeof (BfInkLine), ink->len);
+
+  for (guint i = 0; i < ink->len; i++)
+    {
+      const BfInkLine *line = &g_array_index (ink, BfInkLine, i);
+      BfInkLine moved = { { line->a.y, line->a.x }, { line->b.y, line->b.x } };
+
+      g_array_append_val (other, moved);
+    }
+  return other;
+}
+
+static GArray *
+transposed_marks (const GArray *marks)
+{
+  GArray *other = g_array_sized_new (FALSE, FALSE, sizeof (BfVec2), marks->len);
+
+  for (guint i = 0; i < marks->len; i++)
+    {
+      BfVec2 p = g_array_index (marks, BfVec2, i), moved = bf_vec2 (p.y, p.x);
+
+      g_array_append_val (other, moved);
+    }
+  return other;
+}
+
+/* The best plan so far, and what it costs. */
+typedef struct
+{
+  BfTemplatePlan *plan;
+  BfGridCost cost;
+} Best;
+
+/* Rows, or columns, are shifted where that saves a page, or a hole on a join, and no page loses its
+ * neighbours. */
+static void
+try_courses (Best *best, const BfPageGrid *drawing, guint turn_deg, gboolean transposed)
+{
+  const BfPageFormat *format = drawing->format;
+  BfPageFormat other = { .width_mm = format->height_mm,
+                         .height_mm = format->width_mm,
+                         .margin_mm = format->margin_mm,
+                         .foot_mm = format->side_mm,
+                         .side_mm = format->foot_mm,
+                         .overlap_mm = format->overlap_mm };
+  g_autoptr (GArray) ink = transposed ? transposed_ink (drawing->ink) : NULL;
+  g_autoptr (GArray) marks = transposed ? transposed_marks (drawing->marks) : NULL;
+  BfPageGrid grid =
+      transposed ? (BfPageGrid){ .ink = ink, .marks = marks, .format = &other } : *drawing;
   BfTemplatePlan *courses;
   BfGridCost found;
 
-  if (!best_courses (grid, &found) || found.n_pages > cost->n_pages ||
-      (found.n_pages == cost->n_pages && found.n_marks >= cost->n_marks))
+  if (!best_courses (&grid, &found) || found.n_pages > best->cost.n_pages ||
+      (found.n_pages == best->cost.n_pages && found.n_marks >= best->cost.n_marks))
     return;
-  courses = plan_from_grid (grid, turn_deg);
-  if (count_apart (courses) > count_apart (*plan))
+  courses = plan_from_grid (&grid, format, turn_deg, transposed);
+  if (count_apart (courses) > count_apart (best->plan))
     {
       bf_template_plan_free (courses);
       return;
     }
-  bf_template_plan_free (*plan);
-  *plan = courses;
-  *cost = found;
+  bf_template_plan_free (best->plan);
+  *best = (Best){ courses, found };
 }
 
 BfTemplatePlan *
@@ -305,7 +312,7 @@ bf_template_plan_new (const GArray *ink, const GArray *marks, const BfPageFormat
   BfPageGrid upright = { .ink = ink, .marks = marks_upright, .format = format };
   BfPageGrid sideways = { .marks = marks_turned, .format = format };
   BfGridCost cost, cost_turned;
-  BfTemplatePlan *plan;
+  Best best;
   gboolean turns;
 
   g_return_val_if_fail (ink != NULL && ink->len > 0, NULL);
@@ -315,12 +322,15 @@ bf_template_plan_new (const GArray *ink, const GArray *marks, const BfPageFormat
   cost_turned = best_start (&sideways);
   cost.beside_mm = cost_turned.beside_mm = 0.0; /* no reason to turn a drawing */
   turns = bf_grid_is_cheaper (cost_turned, cost);
-  plan = turns ? plan_from_grid (&sideways, 90) : plan_from_grid (&upright, 0);
-  if (turns)
-    cost = cost_turned;
-  try_courses (&upright, 0, &plan, &cost);
-  try_courses (&sideways, 90, &plan, &cost);
-  return plan;
+  best.plan = turns ? plan_from_grid (&sideways, format, 90, FALSE)
+                    : plan_from_grid (&upright, format, 0, FALSE);
+  best.cost = turns ? cost_turned : cost;
+  for (int transposed = 0; transposed < 2; transposed++)
+    {
+      try_courses (&best, &upright, 0, transposed != 0);
+      try_courses (&best, &sideways, 90, transposed != 0);
+    }
+  return best.plan;
 }
 
 void

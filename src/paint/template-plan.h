@@ -35,6 +35,8 @@ typedef enum
   BF_SIDE_BELOW,
   BF_SIDE_ABOVE_RIGHT, /* the second one above, where that row is shifted */
   BF_SIDE_BELOW_RIGHT,
+  BF_SIDE_LEFT_LOWER, /* the second one beside, where that column is shifted */
+  BF_SIDE_RIGHT_LOWER,
   BF_N_SIDES,
 } BfPageSide;
 
@@ -54,8 +56,8 @@ typedef struct
   GArray *pages; /* BfPlanPage, row by row; only those that hold ink */
 } BfTemplatePlan;
 
-/* Rows of pages may be shifted against each other, like courses of bricks, where that saves a page
- * or keeps a hole off a join.
+/* Rows, or columns, of pages may be shifted against each other, like courses of bricks, where that
+ * saves a page or keeps a hole off a join.
  *
  * The plan with the fewest pages; where several have as few, the one with the fewest of marks on or
  * close beside a join, then the one that is not turned and has the drawing in the middle.
