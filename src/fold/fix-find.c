@@ -300,7 +300,7 @@ bf_fix_find (const BfFold *fold, const BfCheck *check)
 {
   g_return_val_if_fail (fold != NULL && check != NULL, no_fix);
 
-  if (check->fix.kind == BF_FIX_NONE && g_str_has_prefix (check->code, "opening-near-"))
+  if (check->fix.kind == BF_FIX_NONE && g_str_has_prefix (check->code, "opening-"))
     return bf_fix_opening (fold, check);
   return check->fix;
 }

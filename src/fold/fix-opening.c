@@ -71,6 +71,25 @@ way_off_edge (const BfCheck *check, const BfOpeningResult *opening, Way *way)
   return bf_vec2_distance (middle, check->place) > BF_TOLERANCE_SIZE_MM;
 }
 
+/* The ways back onto its face: along its axes, as far as it reaches beyond and clear of the edge.
+ */
+static guint
+ways_onto_face (const BfFold *fold, const BfCheck *check, guint face, Way ways[4])
+{
+  const BfFlap *flap = face > 0 ? &fold->layout->flaps[face - 1] : NULL;
+  BfVec2 along = flap != NULL ? flap->flat_e : bf_vec2 (1.0, 0.0);
+  BfVec2 out = flap != NULL ? flap->flat_n : bf_vec2 (0.0, 1.0);
+  double by_mm = check->found + 2.0 * fold->layout->thickness_mm;
+
+  if (isnan (check->found))
+    return 0;
+  ways[0] = (Way){ along, by_mm };
+  ways[1] = (Way){ bf_vec2_scale (along, -1.0), by_mm };
+  ways[2] = (Way){ out, by_mm };
+  ways[3] = (Way){ bf_vec2_scale (out, -1.0), by_mm };
+  return 4;
+}
+
 /* ---- the fix ------------------------------------------------------------------------------ */
 
 /* A way in the blank as the opening counts it: along its face's bend and out from it. */
@@ -144,7 +163,9 @@ bf_fix_opening (const BfFold *fold, const BfCheck *check)
   g_ptr_array_find (fold->part->openings, opening->asked, &asked_at);
   if (asked_at >= fold->asked->openings->len) /* a hole of a tab, that nobody asked for */
     return no_fix;
-  for (guint i = 0; i < fold->bends->len && n < TRIES_MAX - 1; i++)
+  if (strcmp (check->code, "opening-off-face") == 0)
+    n = ways_onto_face (fold, check, opening->face, ways);
+  for (guint i = 0; n < TRIES_MAX - 1 && i < fold->bends->len; i++)
     n += way_off_bend (fold, i, opening, &ways[n]) ? 1 : 0;
   if (strcmp (check->code, "opening-near-edge") == 0)
     n += way_off_edge (check, opening, &ways[n]) ? 1 : 0;

@@ -132,6 +132,31 @@ def a_row_flies_to_its_place(program, folder):
         gui.until('all in sight again', lambda: picture(app) != near)
 
 
+# A kind of check, what its row says, and a part that brings it out first.
+KINDS = {
+    'an opening': ('Must fix: An opening in the base reaches 2 mm beyond the metal.*',
+                   {'flanges': [], 'openings': [{'on': 'base', 'shape': 'round', 'at': [199, 60],
+                                                 'diameter': 6}]}),
+    'two faces': ('Must fix: right runs 1.5 mm into front.*',
+                  {'corners': [{'on': 'base', 'at': 1, 'join': 'untrimmed'}]}),
+    'a bend': ('Must fix: front needs a push .*',
+               {'front': {'bend': {'way': 'slots', 'hand': {'limit': 40, 'lever': 40}}}}),
+}
+
+
+def rows_of_all_kinds_fly(program, folder):
+    for kind, (says, changes) in KINDS.items():
+        with gui.App(program, part(folder, **json.loads(json.dumps(changes)))) as app:
+            line(app, '1 to fix.*')
+            before = picture(app)
+            app.key('ctrl+b')
+            app.shown(None, says)
+            app.key('Return')
+            gui.until(f'the list to close on {kind}',
+                      lambda: not [node for node in app.all(None, says) if gui.has_room(node)])
+            gui.until(f'{kind} to be seen near by', lambda: picture(app) != before)
+
+
 def speaks_what_the_person_speaks(program, folder):
     for language, says in {'de': 'Vor dem Schneiden: nichts anzusehen',
                            'es': 'Antes de cortar: nada que mirar'}.items():
@@ -145,5 +170,6 @@ gui.main([
     a_fix_is_one_step_with_a_name,
     keys_alone_do_it,
     a_row_flies_to_its_place,
+    rows_of_all_kinds_fly,
     speaks_what_the_person_speaks,
 ])
