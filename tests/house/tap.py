@@ -7,8 +7,11 @@ where it should find nothing, and over a small made-up project with one fault pl
 that a scan that has stopped seeing anything fails.
 """
 
+import gettext
 import pathlib
+import subprocess
 import sys
+import tempfile
 
 FOLDERS = ['src', 'tests', 'data', 'po', 'help', '.ci']
 TEXT = {'.c', '.h', '.cc', '.py', '.ui', '.css', '.xml', '.build', '.page', '.md', '.json', '.in',
@@ -26,6 +29,26 @@ def project(root):
         if path.suffix in TEXT and '__pycache__' not in path.parts:
             files[path.relative_to(root).as_posix()] = path.read_text(encoding='utf-8')
     return files
+
+
+def complaints(command, folder):
+    """What a tool says, run in a folder, where it is not content."""
+    run = subprocess.run(command, cwd=folder, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE,
+                         text=True)
+    return run.stderr.splitlines() or ['it failed'] if run.returncode else []
+
+
+def catalogue(text):
+    """{English: translation} of a po file's text."""
+    with tempfile.TemporaryDirectory() as name:
+        path = pathlib.Path(name) / 'out.mo'
+        subprocess.run(['msgfmt', '-o', path, '-'], input=text, check=True, text=True)
+        with open(path, 'rb') as file:
+            return gettext.GNUTranslations(file)._catalog
+
+
+# Begins every po file: without it gettext takes letters for bytes.
+PO_HEADER = 'msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n\n'
 
 
 def run(scans):

@@ -3,9 +3,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Every sentence of the sources stands in every language, whole, with the same placeholders."""
 
-import gettext
 import pathlib
-import subprocess
 import tempfile
 
 import tap
@@ -23,13 +21,6 @@ def languages(files):
     return files.get('po/LINGUAS', '').split()
 
 
-def complaints(command, folder):
-    """What a gettext tool says where it is not content."""
-    run = subprocess.run(command, cwd=folder, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE,
-                         text=True)
-    return run.stderr.splitlines() or ['it failed'] if run.returncode else []
-
-
 def unpack(files, folder):
     """The files that the translations are about, as files."""
     wanted = files.get('po/POTFILES', '').split()
@@ -44,9 +35,9 @@ def each_language(files, command):
     with tempfile.TemporaryDirectory() as name:
         folder = pathlib.Path(name)
         unpack(files, folder)
-        faults = complaints(XGETTEXT, folder)
+        faults = tap.complaints(XGETTEXT, folder)
         for language in languages(files):
-            faults += [f'{language}: {line}' for line in complaints(command(language), folder)]
+            faults += [f'{language}: {line}' for line in tap.complaints(command(language), folder)]
         return faults
 
 
@@ -71,27 +62,19 @@ def listed(files):
 def usage_fits(files):
     """What --help prints fits a terminal."""
     faults = []
-    with tempfile.TemporaryDirectory() as name:
-        folder = pathlib.Path(name)
-        unpack(files, folder)
-        for language in languages(files):
-            subprocess.run(['msgfmt', '-o', 'out.mo', f'po/{language}.po'], cwd=folder, check=True)
-            with open(folder / 'out.mo', 'rb') as catalogue:
-                texts = gettext.GNUTranslations(catalogue)._catalog
-            faults += [f'{language}: too long: {line}' for english, text in texts.items()
-                       if isinstance(english, str) and english.startswith('Usage:')
-                       for line in text.splitlines() if len(line) > TERMINAL_COLUMNS]
+    for language in languages(files):
+        texts = tap.catalogue(files.get(f'po/{language}.po', ''))
+        faults += [f'{language}: too long: {line}' for english, text in texts.items()
+                   if isinstance(english, str) and english.startswith('Usage:')
+                   for line in text.splitlines() if len(line) > TERMINAL_COLUMNS]
     return faults
-
-
-HEADER = 'msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n\n'
 
 
 def planted(said, english='%s is cut'):
     """A project of one sentence, and what one language says of it."""
     return {'po/LINGUAS': 'de', 'po/POTFILES': 'src/a.c',
             'src/a.c': 'char *a (void) { return f (_ ("%s is cut"), b); }',
-            'po/de.po': f'{HEADER}#, c-format\nmsgid "{english}"\nmsgstr "{said}"\n'}
+            'po/de.po': f'{tap.PO_HEADER}#, c-format\nmsgid "{english}"\nmsgstr "{said}"\n'}
 
 
 def main():
