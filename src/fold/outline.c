@@ -131,6 +131,16 @@ emit_corner (Walk *walk, const BfFlap *face, const BfStretch *before, const BfSt
     }
 }
 
+/* TRUE where the zone's end at that side is a corner of the outline. A bend that takes no metal (an
+ * allowance of 0) has a zone without height: going out to its ends would be going there and back.
+ */
+static gboolean
+zone_shows (const Walk *walk, const BfFlap *flap, BfSideName name)
+{
+  return !goes_on (walk, flap, name) &&
+         (!walk->whole || flap->sums.allowance_mm > BF_TOLERANCE_ZERO);
+}
+
 /* The step from the drawn edge in to the flap's tangent, or back out. */
 static void
 emit_step (Walk *walk, const BfStretch *stretch, const BfFlap *flap, BfSideName name)
@@ -161,11 +171,11 @@ walk_stretch (Walk *walk, const BfStretch *stretch)
 
       if (has_step (flap, BF_SIDE_START))
         emit_step (walk, stretch, flap, BF_SIDE_START);
-      if (!goes_on (walk, flap, BF_SIDE_START))
+      if (zone_shows (walk, flap, BF_SIDE_START))
         emit (walk, bf_stretch_point (stretch, start, tangent));
       if (walk->whole)
         walk_flap (walk, flap);
-      if (!goes_on (walk, flap, BF_SIDE_END))
+      if (zone_shows (walk, flap, BF_SIDE_END))
         emit (walk, bf_stretch_point (stretch, end, tangent));
       if (has_step (flap, BF_SIDE_END))
         emit_step (walk, stretch, flap, BF_SIDE_END);
@@ -195,7 +205,8 @@ emit_foot (Walk *walk, const BfFlap *flap, const GArray *stretches, BfSideName n
   foot = zone[name == BF_SIDE_START ? 3 : 2];
   if (on_side == NULL || !on_side->sides[name].at_root)
     {
-      emit (walk, foot);
+      if (zone_shows (walk, flap, name))
+        emit (walk, foot);
       return;
     }
   inner = bf_stretch_point (side, bf_stretch_zone_u (on_side, name), -on_side->sums.setback_mm);

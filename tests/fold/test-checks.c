@@ -340,6 +340,35 @@ test_cover_angles (void)
 
 /* ---- where nothing is wrong ------------------------------------------------------------------ */
 
+/* By DIN 6935 a bend of no radius takes no metal: K is 0 there. Closed hems made so on the walls of
+ * an inside corner, whose sides lean, have bends narrower than the walls are there, and no line
+ * runs out to their ends and back. */
+static void
+test_no_allowance (void)
+{
+  for (double angle = 20.0; angle <= 90.0; angle += 2.5)
+    {
+      const BfVec2 ell[] = { { 0.0, 0.0 },     { 255.8, 0.0 },   { 255.8, 140.5 },
+                             { 127.9, 140.5 }, { 127.9, 309.0 }, { 0.0, 309.0 } };
+      g_autoptr (BfPart) part = make_part (ell, G_N_ELEMENTS (ell));
+      g_autoptr (BfPart) mirrored = NULL;
+      g_autoptr (BfFold) fold = NULL, other = NULL;
+      BfFlange *hem;
+
+      add_flange (part, "front", 2, 45.0, angle);
+      add_flange (part, "side", 3, 40.0, 76.8);
+      hem = add_lip (part, "hem", "front", 12.0, 180.0);
+      hem->bend.inside_radius_mm = 0.0;
+      hem->bend.allowance.rule = BF_ALLOWANCE_DIN_6935;
+      mirrored = bf_part_mirror (part);
+      fold = bf_fold (part);
+      other = bf_fold (mirrored);
+      g_assert_cmpfloat (find_bend (fold, "hem")->allowance_mm, <=, 0.0);
+      g_assert_null (find_check (fold, "blank-overlaps-itself", NULL));
+      g_assert_null (find_check (other, "blank-overlaps-itself", NULL));
+    }
+}
+
 /* What is just enough is not spoken of. */
 static void
 test_just_enough (void)
@@ -502,6 +531,7 @@ main (int argc, char **argv)
   for (guint i = 0; i < G_N_ELEMENTS (faults); i++)
     g_test_add_data_func (faults[i].path, &faults[i], test_fault);
   g_test_add_func ("/checks/across-grain", test_across_grain);
+  g_test_add_func ("/checks/no-allowance", test_no_allowance);
   g_test_add_func ("/checks/just-enough", test_just_enough);
   g_test_add_func ("/checks/sound", test_sound);
   g_test_add_func ("/checks/message", test_message);
