@@ -30,7 +30,7 @@ G_DEFINE_FINAL_TYPE (BfStepTools, bf_step_tools, GTK_TYPE_WIDGET)
 
 /* ---- how many ----------------------------------------------------------------------------- */
 
-/* Behind the words, whose key leads to it. */
+/* Behind the words, which are its name, and whose key leads to it. */
 static void
 add_field (GtkWidget *box, GtkWidget *field)
 {
@@ -82,8 +82,6 @@ show_guide (BfStepTools *self, BfUnits units)
   self->guide = bf_length_row_new (offset_mm, units, "0", guide_given, self);
   self->guide_units = units;
   gtk_editable_set_width_chars (GTK_EDITABLE (self->guide), 8);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->guide), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _ ("From the guide to the cut"), -1);
   add_field (self->guide_box, self->guide);
 }
 
@@ -142,8 +140,6 @@ add_quantity (BfStepTools *self)
   self->quantity = GTK_SPIN_BUTTON (spin);
   self->quantity_box = box_new (self, _ ("Ho_w many alike"));
   add_field (self->quantity_box, spin);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (spin), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _ ("How many alike"), -1);
   g_signal_connect_object (spin, "value-changed", G_CALLBACK (quantity_cb), self,
                            G_CONNECT_SWAPPED);
 }
