@@ -45,6 +45,18 @@ thickness_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 }
 
 static void
+grain_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  Setup *setup = user_data;
+  const char *word = g_variant_get_string (value, NULL);
+  (void)action;
+  apply (setup,
+         bf_edit_grain (bf_document_get_part (setup->document),
+                        g_str_equal (word, "") ? NAN : g_ascii_strtod (word, NULL)),
+         _ ("Grain"));
+}
+
+static void
 cutting_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 {
   Setup *setup = user_data;
@@ -119,6 +131,7 @@ units_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 static const GActionEntry entries[] = {
   { .name = "material", .parameter_type = "s", .state = "''", .change_state = material_cb },
   { .name = "thickness", .parameter_type = "d", .state = "0.0", .change_state = thickness_cb },
+  { .name = "grain", .parameter_type = "s", .state = "''", .change_state = grain_cb },
   { .name = "cutting", .parameter_type = "(sd)", .state = "('', 0.0)", .change_state = cutting_cb },
   { .name = "drills", .parameter_type = "s", .state = "''", .change_state = drills_cb },
   { .name = "bending", .parameter_type = "s", .state = "''", .change_state = bending_cb },
@@ -132,6 +145,17 @@ show (Setup *setup, const char *name, GVariant *state)
 {
   GAction *action = g_action_map_lookup_action (G_ACTION_MAP (setup->group), name);
   g_simple_action_set_state (G_SIMPLE_ACTION (action), state);
+}
+
+/* The choice of the menu: "" for what is not known; another angle of a file is none of them. */
+static GVariant *
+grain_state (const BfPart *part)
+{
+  char text[G_ASCII_DTOSTR_BUF_SIZE] = "";
+
+  if (!isnan (part->metal.grain_deg))
+    g_ascii_formatd (text, sizeof text, "%g", part->metal.grain_deg);
+  return g_variant_new_string (text);
 }
 
 static GVariant *
@@ -153,6 +177,7 @@ changed_cb (Setup *setup)
   BfBendWay way = bf_part_resolve_bend (part, NULL).way;
   show (setup, "material", g_variant_new_string (material));
   show (setup, "thickness", g_variant_new_double (part->metal.thickness_mm));
+  show (setup, "grain", grain_state (part));
   show (setup, "cutting", cutting_state (part));
   show (setup, "drills", g_variant_new_take_string (bf_setup_drills_word (part)));
   show (setup, "bending", g_variant_new_string (bf_bend_way_name (way)));

@@ -78,9 +78,22 @@ thickness_menu (const BfPart *part)
   return menu;
 }
 
+/* Bends along the grain crack sooner: which way it runs is told where it is known. */
+static GMenu *
+grain_menu (void)
+{
+  GMenu *menu = g_menu_new ();
+
+  add_choice (menu, _ ("not known"), "setup.grain", g_variant_new_string (""));
+  add_choice (menu, _ ("along the blank’s width"), "setup.grain", g_variant_new_string ("0"));
+  add_choice (menu, _ ("along the blank’s height"), "setup.grain", g_variant_new_string ("90"));
+  return menu;
+}
+
 static void
 fill_metal (GMenu *menu, const BfPart *part)
 {
+  g_autoptr (GMenu) grain = grain_menu ();
   g_autoptr (GMenu) typed = g_menu_new ();
   g_autoptr (GMenu) materials = materials_menu ();
   g_autoptr (GMenu) own = own_metals_menu ();
@@ -92,6 +105,7 @@ fill_metal (GMenu *menu, const BfPart *part)
   g_menu_append_section (menu, NULL, G_MENU_MODEL (typed));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (thickness));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (materials));
+  g_menu_prepend_submenu (own, _ ("Grain"), G_MENU_MODEL (grain));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (own));
 }
 

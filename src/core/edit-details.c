@@ -94,3 +94,13 @@ bf_edit_score_left (const BfPart *part, double left_mm)
   copy->bend.score_left_mm = left_mm;
   return copy;
 }
+
+BfPart *
+bf_edit_grain (const BfPart *part, double grain_deg)
+{
+  g_return_val_if_fail (part != NULL, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  copy->metal.grain_deg = grain_deg;
+  return copy;
+}

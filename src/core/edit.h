@@ -227,6 +227,9 @@ bf_edit_hand (const BfPart *part, double limit_n, double lever_mm) G_GNUC_WARN_U
 BfPart *
 bf_edit_slots (const BfPart *part, double slot_mm, double bridge_mm) G_GNUC_WARN_UNUSED_RESULT;
 
+/* The direction in which the metal was rolled, from the blank's x; NAN where it is not known. */
+BfPart *bf_edit_grain (const BfPart *part, double grain_deg) G_GNUC_WARN_UNUSED_RESULT;
+
 /* The skin that a score leaves, of every bend that says nothing of its own; NAN for the usual. */
 BfPart *bf_edit_score_left (const BfPart *part, double left_mm) G_GNUC_WARN_UNUSED_RESULT;
 

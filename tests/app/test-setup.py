@@ -226,7 +226,21 @@ def a_scored_bend_is_tried_by_its_skin(program, folder):
         assert saved(app, path)['bend']['score'] == {'left': 0.6}
 
 
+def the_grain_is_told(program, folder):
+    app, path = started(program, folder)
+    with app:
+        app.click(app.shown(None, 'Metal: Mild steel 1.2 mm'))
+        app.shown(None, 'Grain')
+        app.key('shift+Tab', 'Up', 'Right')
+        app.shown(None, 'along the blank’s width')
+        app.key('Up', 'Up', 'Return')
+        app.titled('Spoke tray (not saved)')
+        app.shown(None, r'Before you cut: \d to look at.*')
+        assert saved(app, path)['metal']['grain'] == 0
+
+
 gui.main([a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
           a_broken_file_is_named, a_metal_is_removed_and_put_back,
           a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed,
-          pens_are_kept, a_scored_bend_is_tried_by_its_skin])
+          pens_are_kept, a_scored_bend_is_tried_by_its_skin,
+          the_grain_is_told])

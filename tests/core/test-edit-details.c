@@ -61,6 +61,8 @@ test_bending (void)
   g_autoptr (BfPart) back = bf_edit_allowance (book, &none);
   g_autoptr (BfPart) hand = reread (bf_edit_hand (part, 120.0, NAN));
   g_autoptr (BfPart) slots = reread (bf_edit_slots (part, 50.0, 12.0));
+  g_autoptr (BfPart) grain = reread (bf_edit_grain (part, 90.0));
+  g_autoptr (BfPart) unknown = reread (bf_edit_grain (grain, NAN));
   g_autoptr (BfPart) score = reread (bf_edit_score_left (part, 0.7));
 
   g_assert_cmpfloat_with_epsilon (bf_part_resolve_bend (radius, NULL).inside_radius_mm, 3.0, 1e-12);
@@ -71,6 +73,8 @@ test_bending (void)
   g_assert_true (isnan (hand->bend.hand_lever_mm));
   g_assert_cmpfloat_with_epsilon (slots->bend.slot_mm, 50.0, 1e-12);
   g_assert_cmpfloat_with_epsilon (score->bend.score_left_mm, 0.7, 1e-12);
+  g_assert_cmpfloat_with_epsilon (grain->metal.grain_deg, 90.0, 1e-12);
+  g_assert_true (isnan (unknown->metal.grain_deg));
   g_assert_cmpfloat_with_epsilon (slots->bend.bridge_mm, 12.0, 1e-12);
 }
 
