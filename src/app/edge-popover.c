@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/bend-sketch.h"
+#include "app/corner-box.h"
 #include "app/edge-edits.h"
 #include "app/key-shortcuts.h"
 #include "app/size-edits.h"
@@ -36,6 +37,7 @@ struct _BfEdgePopover
   GtkLabel *expected;
   GtkBox *angle_box;
   GtkWidget *sketch;
+  BfCornerBox *corner;
   GtkBox *buttons;
   GtkWidget *shapes; /* of openings; seen once it is asked for them */
   GtkWidget *fields[N_FIELDS];
@@ -134,6 +136,7 @@ bf_edge_popover_class_init (BfEdgePopoverClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = bf_edge_popover_dispose;
   g_type_ensure (BF_TYPE_BEND_SKETCH);
+  g_type_ensure (BF_TYPE_CORNER_BOX);
   signals[SIGNAL_LEFT] = g_signal_new ("left", BF_TYPE_EDGE_POPOVER, G_SIGNAL_RUN_LAST, 0, NULL,
                                        NULL, NULL, G_TYPE_NONE, 0);
   gtk_widget_class_set_template_from_resource (widget_class,
@@ -147,6 +150,7 @@ bf_edge_popover_class_init (BfEdgePopoverClass *klass)
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, expected);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, angle_box);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, sketch);
+  gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, corner);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, buttons);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, shapes);
   gtk_widget_class_bind_template_callback (widget_class, show_shapes_cb);
@@ -291,7 +295,7 @@ bf_edge_popover_show (BfEdgePopover *self, BfDocument *document, BfSelection sel
 
   const BfFold *fold = bf_document_get_fold (document);
   guint offers = bf_edge_offers (fold, selection);
-  if (offers == 0)
+  if (!bf_corner_box_show (self->corner, document, selection) && offers == 0)
     return FALSE;
   const BfFlange *flange = bf_selection_flange (fold, selection);
   g_set_object (&self->document, document);

@@ -39,3 +39,17 @@ bf_edit_corner_join (const BfPart *part, const char *on, guint at, BfJoin join)
   corner_to_change (copy, on, at)->join = join;
   return copy;
 }
+
+BfPart *
+bf_edit_corner_finish (
+    const BfPart *part, const char *on, guint at, BfFinish finish, double size_mm)
+{
+  g_return_val_if_fail (part != NULL && on != NULL, NULL);
+  g_return_val_if_fail (isnan (size_mm) || size_mm > 0.0, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  BfCorner *corner = corner_to_change (copy, on, at);
+  corner->finish = finish;
+  corner->finish_size_mm = size_mm;
+  return copy;
+}

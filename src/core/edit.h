@@ -140,6 +140,14 @@ BfPart *bf_edit_corner_relief (const BfPart *part,
 BfPart *bf_edit_corner_join (const BfPart *part, const char *on, guint at, BfJoin join)
     G_GNUC_WARN_UNUSED_RESULT;
 
+/* How a free corner is finished. size_mm: a round's radius, what a chamfer takes of either edge;
+ * NAN for the usual size. */
+BfPart *bf_edit_corner_finish (const BfPart *part,
+                               const char *on,
+                               guint at,
+                               BfFinish finish,
+                               double size_mm) G_GNUC_WARN_UNUSED_RESULT;
+
 /* --- openings (core/edit-opening.c), by their place in the part's list --- */
 
 /* Where an opening stands; an outline goes there with its first point. */

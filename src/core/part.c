@@ -290,3 +290,20 @@ bf_part_find_corner (const BfPart *part, const char *on, guint at)
     }
   return NULL;
 }
+
+const BfCorner *
+bf_part_find_finish (const BfPart *part, const char *on, guint at)
+{
+  const BfCorner *asked = bf_part_find_corner (part, on, at);
+
+  if (asked != NULL && asked->finish != BF_FINISH_UNSET)
+    return asked;
+  for (guint i = 0; g_str_equal (on, "base") && i < part->base_corners->len; i++)
+    {
+      const BfCorner *corner = g_ptr_array_index (part->base_corners, i);
+
+      if (corner->at == at)
+        return corner;
+    }
+  return NULL;
+}

@@ -278,6 +278,10 @@ const BfFlange *bf_part_find_flange (const BfPart *part, const char *id);
 /* What was asked at a corner, or NULL where nothing was. */
 const BfCorner *bf_part_find_corner (const BfPart *part, const char *on, guint at);
 
+/* What says how that corner is finished: an entry of the part's corners before one of its base's.
+ * NULL where nothing does. */
+const BfCorner *bf_part_find_finish (const BfPart *part, const char *on, guint at);
+
 /* The base's points, and how many. */
 static inline guint
 bf_part_n_points (const BfPart *part)

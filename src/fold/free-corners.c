@@ -7,26 +7,8 @@
 #include "fold/end-relief.h"
 #include "fold/stretches.h"
 
-/* What is asked of a corner, an entry of the part's corners before one of its base's. */
-static const BfCorner *
-asked_at (const BfPart *part, const char *on, guint at)
-{
-  const BfCorner *asked = bf_part_find_corner (part, on, at);
-
-  if (asked != NULL && asked->finish != BF_FINISH_UNSET)
-    return asked;
-  for (guint i = 0; strcmp (on, "base") == 0 && i < part->base_corners->len; i++)
-    {
-      const BfCorner *corner = g_ptr_array_index (part->base_corners, i);
-
-      if (corner->at == at)
-        return corner;
-    }
-  return NULL;
-}
-
-static double
-asked_size_mm (const BfPart *part, const BfCorner *asked)
+double
+bf_finish_size_mm (const BfPart *part, const BfCorner *asked)
 {
   if (!isnan (asked->finish_size_mm))
     return asked->finish_size_mm;
@@ -132,7 +114,7 @@ ask (const Face *face, const char *id, guint i)
 {
   const BfPart *part = face->layout->part;
   int at = stretch_at (face, i)->corner;
-  const BfCorner *asked = at < 0 ? NULL : asked_at (part, id, (guint)at);
+  const BfCorner *asked = at < 0 ? NULL : bf_part_find_finish (part, id, (guint)at);
   BfFreeCorner *corner = &face->corners[i];
 
   *corner = (BfFreeCorner){ .flap = face->flap, .finish = BF_FINISH_UNSET };
@@ -140,7 +122,7 @@ ask (const Face *face, const char *id, guint i)
     return;
   corner->at = (guint)at;
   corner->finish = asked->finish;
-  corner->asked_mm = asked_size_mm (part, asked);
+  corner->asked_mm = bf_finish_size_mm (part, asked);
 }
 
 static void

@@ -11,6 +11,9 @@
 #define BF_FREE_CORNER_MM 3.0
 #define BF_FREE_CORNER_IN 0.125
 
+/* The size that a finish has: the one given, else the usual. */
+double bf_finish_size_mm (const BfPart *part, const BfCorner *asked);
+
 /* A corner that is asked to be finished. A round's size is its radius; a chamfer's is what it takes
  * of either edge. */
 typedef struct _BfFreeCorner

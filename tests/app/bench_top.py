@@ -133,6 +133,13 @@ def press_here(app, name):
     raise AssertionError(f'“{name}” cannot be pressed')
 
 
+def choose_here(app, name):
+    """Ticks one of several choices of the popover at an edge."""
+    gui.click_at(name, lambda: place_here(app, 'check box', name))
+    gui.until(f'“{name}” to be chosen', lambda: on_bench(app, 'check box', name).getState()
+              .contains(gui.pyatspi.STATE_CHECKED), 6)
+
+
 def screen_place(app, node, dx=0, dy=0):
     """The middle of a node on the screen, dx and dy pixels away from it."""
     # Without a compositor the window has a border of its own that the bus does not count.

@@ -6,8 +6,8 @@
 import subprocess
 
 import gui
-from bench_top import (BARE, WALL, click_edge, extents, give_size, has_focus, on_bench, place_here,
-                       press_here, saved, walk_to, write)
+from bench_top import (BARE, WALL, choose_here, click_edge, extents, give_size, has_focus, on_bench,
+                       place_here, press_here, saved, walk_to, write)
 
 
 def edges_are_walked_by_keys(program, folder):
@@ -68,6 +68,36 @@ def a_wall_is_made_and_unmade_by_keys(program, folder):
         app.key('Delete')
         on_bench(app, 'push button', 'Base edge 2, 120 mm')
         assert saved(app, path).get('flanges', []) == []
+
+
+def a_corner_closes_and_another_is_finished(program, folder):
+    right = {'id': 'right', 'on': 'base', 'edge': 1, 'length': 40, 'angle': 90, 'turn': 'up'}
+    path = write(folder, {**WALL, 'flanges': [WALL['flanges'][0], right]})
+    with gui.App(program, path) as app:
+        walk_to(app, 'Base edge 2')
+        app.key('Left')
+        has_focus(app, 'Base point 2')
+        app.key('Return')
+        choose_here(app, 'right covers front')
+        app.key('Escape')
+        has_focus(app, 'Base point 2')
+        corner, = saved(app, path)['corners']
+        assert (corner['at'], corner['join']) == (1, 'covers-after'), corner
+        app.key('ctrl+z')
+        assert not saved(app, path).get('corners')
+        app.key('ctrl+shift+z')
+        walk_to(app, 'Base edge 4')
+        app.key('Left')
+        has_focus(app, 'Base point 4')
+        app.key('Return')
+        choose_here(app, 'Rounded')
+        walk_to(app, 'Size of the corner')
+        app.key('ctrl+a')
+        app.type('12')
+        app.key('Return')
+        app.key('Escape')
+        corner = saved(app, path)['corners'][1]
+        assert (corner['at'], corner['finish'], corner['size']) == (3, 'round', 12), corner
 
 
 def a_flange_hangs_on_the_side_of_a_wall(program, folder):
@@ -151,6 +181,7 @@ def a_decimal_comma_is_taken(program, folder):
 gui.main([
     edges_are_walked_by_keys,
     a_wall_is_turned_up_by_the_pointer,
+    a_corner_closes_and_another_is_finished,
     a_wall_is_made_and_unmade_by_keys,
     a_flange_hangs_on_the_side_of_a_wall,
     the_popover_keeps_what_is_done_in_it,
