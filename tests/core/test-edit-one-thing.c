@@ -101,6 +101,12 @@ new_corner (const BfPart *part)
 }
 
 static BfPart *
+finish (const BfPart *part)
+{
+  return bf_edit_corner_finish (part, "base", 1, BF_FINISH_CHAMFER, 6.0);
+}
+
+static BfPart *
 join (const BfPart *part)
 {
   return bf_edit_corner_join (part, "base", 1, BF_JOIN_TAB);
@@ -244,6 +250,7 @@ static const struct
   { "relief", relief, { "corners.0.relief" } },
   { "new-corner", new_corner, { "corners.1" } },
   { "join", join, { "corners.0.join" } },
+  { "finish", finish, { "corners.0.finish", "corners.0.size" } },
   { "hole", hole, { "openings.2" } },
   { "moved-hole", moved_hole, { "openings.0.at" } },
   { "wide-hole", wide_hole, { "openings.0.diameter" } },
