@@ -77,8 +77,8 @@ arc_point (const BfArc *arc, double angle)
                   arc->centre.y + arc->radius * sin (angle));
 }
 
-static gboolean
-same_circle (const BfArc *a, const BfArc *b)
+gboolean
+bf_arcs_share_circle (const BfArc *a, const BfArc *b)
 {
   return bf_vec2_distance (a->centre, b->centre) < BF_TOLERANCE_SIZE_MM &&
          fabs (a->radius - b->radius) < BF_TOLERANCE_SIZE_MM;
@@ -96,7 +96,7 @@ bf_ring_is_circle (const BfRing *ring, BfVec2 *centre, double *radius)
     return FALSE;
   for (guint i = 0; i < bf_ring_size (ring); i++)
     {
-      if (!bf_ring_arc (ring, i, &arc) || !same_circle (&arc, &first))
+      if (!bf_ring_arc (ring, i, &arc) || !bf_arcs_share_circle (&arc, &first))
         return FALSE;
       turned += arc.sweep;
     }

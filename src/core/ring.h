@@ -56,6 +56,9 @@ bf_ring_vertex (const BfRing *ring, guint i)
 /* The arc that leaves vertex i. FALSE, and arc untouched, where a straight line leaves it. */
 gboolean bf_ring_arc (const BfRing *ring, guint i, BfArc *arc);
 
+/* TRUE where both are arcs of one circle. */
+gboolean bf_arcs_share_circle (const BfArc *a, const BfArc *b);
+
 /* TRUE where the ring is one whole circle. centre, radius: (out) (optional). */
 gboolean bf_ring_is_circle (const BfRing *ring, BfVec2 *centre, double *radius);
 

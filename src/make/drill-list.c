@@ -19,7 +19,7 @@ add_reliefs (const BfFold *fold, GArray *list)
   for (guint i = 0; i < fold->reliefs->len; i++)
     {
       const BfRelief *relief = bf_fold_relief (fold, i);
-      BfDrilled hole = { relief->at, relief->drill_mm, TRUE, relief->drill };
+      BfDrilled hole = { relief->at, relief->drill_mm, TRUE, relief->drill, -1 };
 
       if (relief->drill != NULL)
         g_array_append_val (list, hole);
@@ -35,13 +35,6 @@ is_listed (const GArray *list, BfVec2 at)
   return FALSE;
 }
 
-static gboolean
-is_one_circle (const BfArc *a, const BfArc *b)
-{
-  return bf_vec2_distance (a->centre, b->centre) < BF_TOLERANCE_SIZE_MM &&
-         fabs (a->radius - b->radius) < BF_TOLERANCE_SIZE_MM;
-}
-
 /* How far the arcs of one circle turn from vertex i on. */
 static double
 swept_rad (const BfRing *ring, guint i, const BfArc *first)
@@ -51,7 +44,7 @@ swept_rad (const BfRing *ring, guint i, const BfArc *first)
 
   for (guint k = 0; k < bf_ring_size (ring); k++)
     {
-      if (!bf_ring_arc (ring, i + k, &arc) || !is_one_circle (&arc, first))
+      if (!bf_ring_arc (ring, i + k, &arc) || !bf_arcs_share_circle (&arc, first))
         break;
       sum += arc.sweep;
     }
@@ -62,13 +55,14 @@ swept_rad (const BfRing *ring, guint i, const BfArc *first)
  * both ends of a keyhole. Openings run clockwise, and such an arc with them. A relief that stands
  * clear of the outline is a ring of its own, and listed already. */
 static void
-add_round_ends (const BfFold *fold, const BfRing *ring, GArray *list)
+add_round_ends (const BfFold *fold, guint opening, GArray *list)
 {
+  const BfRing *ring = bf_blank_ring (&fold->blank, opening);
   gboolean is_round = bf_ring_is_circle (ring, NULL, NULL);
 
   for (guint i = 0; i < bf_ring_size (ring); i++)
     {
-      BfDrilled hole = { .drill = NULL };
+      BfDrilled hole = { .drill = NULL, .opening = (int)opening };
       BfArc arc;
 
       if (!bf_ring_arc (ring, i, &arc) ||
@@ -104,7 +98,7 @@ bf_centre_list (const BfFold *fold)
   add_reliefs (fold, list);
   for (guint i = fold->blank.n_outer; i < fold->blank.rings->len; i++)
     if (!bf_fold_ring_is_slot (fold, i))
-      add_round_ends (fold, bf_blank_ring (&fold->blank, i), list);
+      add_round_ends (fold, i, list);
   return list;
 }
 

@@ -13,6 +13,7 @@ typedef struct
   double diameter_mm;
   gboolean by_drill; /* FALSE: a round hole that no drill makes, only in bf_centre_list() */
   const char *drill; /* the relief's drill, "6.5 mm": the fold's string; NULL for an opening */
+  int opening;       /* the ring of the blank that it is a hole or an end of; −1 for a relief */
 } BfDrilled;
 
 /* What a common drill's chuck holds (common practice). */

@@ -149,6 +149,7 @@ add_plunge (BfWork *work)
 static void
 add_filed (BfWork *work)
 {
+  const BfMarkingStep drilling = { .kind = BF_STEP_DRILL };
   guint n = bf_count_filed_openings (work->fold);
   BfWorkStep *step;
 
@@ -161,8 +162,7 @@ add_filed (BfWork *work)
              "out, and file to the line. A hole saw makes a large round one.")));
   bf_work_add_number (step, _ ("openings"), g_strdup_printf ("%u", n));
   bf_work_add_length (work, step, _ ("tool needs"), bf_least_inside_cut_mm (work->fold->part));
-  step->caution = _ ("Clamp the metal, wood under it: it spins when the drill breaks through. No "
-                     "gloves.");
+  step->caution = bf_marking_step_caution (&drilling);
   step->shows = BF_SHOWS_BLANK;
 }
 

@@ -211,26 +211,15 @@ place_drill_note (Placer *placer, char *words, BfVec2 at, double radius_mm)
   settle (placer, label, placed);
 }
 
-/* The opening that holds a point; −1 where none does. */
-static int
-opening_at (const BfBlank *blank, BfVec2 p)
-{
-  for (guint i = blank->n_outer; i < blank->rings->len; i++)
-    if (bf_ring_contains (bf_blank_ring (blank, i), p))
-      return (int)i;
-  return -1;
-}
-
 /* TRUE where an opening has the same drill's note already: both ends of a slot are alike. */
 static gboolean
-is_noted (const BfBlank *blank, const GArray *centres, guint i)
+is_noted (const GArray *centres, guint i)
 {
   const BfDrilled *hole = bf_drilled (centres, i);
 
-  for (guint k = 0; k < i && hole->drill == NULL; k++)
-    if (bf_drilled (centres, k)->drill == NULL &&
-        bf_is_same_size (bf_drilled (centres, k)->diameter_mm, hole->diameter_mm) &&
-        opening_at (blank, bf_drilled (centres, k)->at) == opening_at (blank, hole->at))
+  for (guint k = 0; k < i && hole->opening >= 0; k++)
+    if (bf_drilled (centres, k)->opening == hole->opening &&
+        bf_is_same_size (bf_drilled (centres, k)->diameter_mm, hole->diameter_mm))
       return TRUE;
   return FALSE;
 }
@@ -259,7 +248,7 @@ place_hole_notes (Placer *placer)
     {
       const BfDrilled *hole = bf_drilled (centres, i);
 
-      if (is_in_view (placer, hole->at) && !is_noted (&placer->fold->blank, centres, i))
+      if (is_in_view (placer, hole->at) && !is_noted (centres, i))
         place_drill_note (placer, hole_words (placer, hole), hole->at, hole->diameter_mm / 2.0);
     }
 }
