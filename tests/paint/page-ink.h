@@ -2,15 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include <cairo.h>
-
 #include "core/ring.h"
-#include "paint/paper.h"
+#include "draw-page.h"
 
 /* Where a page has ink: drawn on a surface without end, so that what runs off the paper is seen. */
-
-/* Draws one page in millimetres, y down. */
-typedef void (*PageFunc) (gconstpointer pages, guint page, cairo_t *cr);
 
 /* The box of all that a page draws, in mm from its upper left corner; min over max where it draws
  * nothing. */

@@ -10,7 +10,6 @@
 #include "paint/gauges.h"
 #include "paint/marking-pages.h"
 #include "paint/model.h"
-#include "paint/pack-page.h"
 #include "paint/strip-page.h"
 #include "paint/template.h"
 
@@ -39,62 +38,6 @@ fold_any (guint seed)
       seed % 3 == 0 ? "A bracket for the second shelf above the truing stand, left" : "Tray");
   part->units = seed % 2 == 0 ? BF_UNITS_MM : BF_UNITS_IN;
   return bf_fold (part);
-}
-
-/* ---- drawing ------------------------------------------------------------------------------ */
-
-static void
-draw_card (gconstpointer pages, guint page, cairo_t *cr)
-{
-  bf_card_draw (pages, page, cr);
-}
-
-static void
-draw_gauges (gconstpointer pages, guint page, cairo_t *cr)
-{
-  bf_gauges_draw (pages, page, cr);
-}
-
-static void
-draw_model (gconstpointer pages, guint page, cairo_t *cr)
-{
-  g_assert_cmpuint (page, ==, 0);
-  bf_model_draw (pages, cr);
-}
-
-static void
-draw_strip (gconstpointer pages, guint page, cairo_t *cr)
-{
-  g_assert_cmpuint (page, ==, 0);
-  bf_strip_page_draw (pages, cr);
-}
-
-static void
-draw_marking (gconstpointer pages, guint page, cairo_t *cr)
-{
-  bf_marking_pages_draw (pages, page, cr);
-}
-
-static void
-draw_template (gconstpointer pages, guint page, cairo_t *cr)
-{
-  bf_template_draw_page (pages, page, cr);
-}
-
-typedef struct
-{
-  const BfFold *fold;
-  const BfPackCheck *check;
-  const BfPaper *paper;
-} Pack;
-
-static void
-draw_pack (gconstpointer pages, guint page, cairo_t *cr)
-{
-  const Pack *pack = pages;
-
-  g_assert_cmpuint (page, ==, 0);
-  bf_pack_page_draw (pack->fold, pack->check, pack->paper, cr);
 }
 
 /* ---- random parts ------------------------------------------------------------------------- */
@@ -156,12 +99,9 @@ test_pack (void)
   for (guint seed = 0; seed < N_PARTS; seed++)
     {
       g_autoptr (BfFold) fold = fold_any (seed);
-      BfPackCheck check;
-      Pack pack = { fold, &check, nth_paper (seed) };
-      BfBox ink;
+      PackPage pack = { fold, nth_paper (seed) };
+      BfBox ink = page_ink (draw_pack, &pack, 0);
 
-      bf_pack_check (fold, &check);
-      ink = page_ink (draw_pack, &pack, 0);
       g_test_message ("seed %u", seed);
       assert_on_paper (&ink, pack.paper, READ_MM);
     }

@@ -8,13 +8,13 @@
 #include <string.h>
 
 #include "core/part-file.h"
+#include "draw-page.h"
 #include "make/bend-notes.h"
 #include "make/sizes.h"
 #include "paint/card.h"
 #include "paint/gauges.h"
 #include "paint/marking-pages.h"
 #include "paint/model.h"
-#include "paint/pack-page.h"
 #include "paint/strip-page.h"
 #include "random-part.h"
 #include "write/dxf.h"
@@ -107,10 +107,8 @@ assert_numbers (const char *text)
       }
 }
 
-typedef void (*DrawFunc) (gconstpointer pages, guint page, cairo_t *cr);
-
 static void
-assert_draws (DrawFunc draw, gconstpointer pages, guint n_pages)
+assert_draws (PageFunc draw, gconstpointer pages, guint n_pages)
 {
   g_assert_cmpuint (n_pages, >, 0);
   for (guint i = 0; i < MIN (n_pages, N_PAGES); i++)
@@ -123,54 +121,6 @@ assert_draws (DrawFunc draw, gconstpointer pages, guint n_pages)
       cairo_destroy (cr);
       cairo_surface_destroy (surface);
     }
-}
-
-static void
-draw_card (gconstpointer pages, guint page, cairo_t *cr)
-{
-  bf_card_draw (pages, page, cr);
-}
-
-static void
-draw_gauges (gconstpointer pages, guint page, cairo_t *cr)
-{
-  bf_gauges_draw (pages, page, cr);
-}
-
-static void
-draw_model (gconstpointer pages, guint page, cairo_t *cr)
-{
-  g_assert_cmpuint (page, ==, 0);
-  bf_model_draw (pages, cr);
-}
-
-static void
-draw_marking (gconstpointer pages, guint page, cairo_t *cr)
-{
-  bf_marking_pages_draw (pages, page, cr);
-}
-
-static void
-draw_strip (gconstpointer pages, guint page, cairo_t *cr)
-{
-  g_assert_cmpuint (page, ==, 0);
-  bf_strip_page_draw (pages, cr);
-}
-
-static void
-draw_template (gconstpointer pages, guint page, cairo_t *cr)
-{
-  bf_template_draw_page (pages, page, cr);
-}
-
-static void
-draw_pack (gconstpointer pages, guint page, cairo_t *cr)
-{
-  BfPackCheck check;
-
-  g_assert_cmpuint (page, ==, 0);
-  bf_pack_check (pages, &check);
-  bf_pack_page_draw (pages, &check, bf_paper_default (), cr);
 }
 
 static void
@@ -205,13 +155,14 @@ check_bench_pages (const BfWork *work)
   g_autoptr (BfMarkingPages) marking = bf_marking_pages_new (work, paper);
   g_autoptr (BfStripPage) strip =
       bf_strip_page_new (work->fold->part, paper, work->fold->part->units, NULL);
+  PackPage pack = { work->fold, paper };
 
   assert_draws (draw_card, card, bf_card_n_pages (card));
   assert_draws (draw_gauges, gauges, bf_gauges_n_pages (gauges));
   assert_draws (draw_model, model, 1);
   assert_draws (draw_marking, marking, bf_marking_pages_n (marking));
   assert_draws (draw_strip, strip, 1);
-  assert_draws (draw_pack, work->fold, 1);
+  assert_draws (draw_pack, &pack, 1);
 }
 
 static void
