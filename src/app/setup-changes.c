@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/defaults.h"
+#include "core/drills.h"
 #include "core/units.h"
 #include "fold/allowance.h"
 #include "fold/metal-moved.h"
@@ -30,7 +31,7 @@ relief_drill (const BfFold *fold)
 {
   for (guint i = 0; i < fold->reliefs->len; i++)
     if (bf_fold_relief (fold, i)->drill != NULL)
-      return g_strdup (bf_fold_relief (fold, i)->drill);
+      return bf_drill_words (bf_fold_relief (fold, i)->drill);
   return NULL;
 }
 

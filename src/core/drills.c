@@ -2,8 +2,11 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/drills.h"
 
+#include <locale.h>
 #include <stdlib.h>
 #include <string.h>
+
+#include <glib/gi18n.h>
 
 #include "core/tolerance.h"
 #include "core/units.h"
@@ -40,6 +43,10 @@ static const double letter_in[] = {
 
 /* The first fraction wider than a letter Z. */
 #define AFTER_LETTERS (27 - FIRST_64TH)
+
+/* What a number drill and a letter drill are called by. */
+#define NUMBER_WORD "no. "
+#define LETTER_WORD "letter "
 
 /* One kind of drills, counted from the thinnest: how wide drill n is (NAN after the last), and
  * what it is called. */
@@ -115,7 +122,7 @@ fraction_name (const BfPart *part, guint n)
 static char *
 letter_name (guint n)
 {
-  g_autofree char *name = g_strdup_printf ("letter %c", (char)('A' + (int)n));
+  g_autofree char *name = g_strdup_printf (LETTER_WORD "%c", (char)('A' + (int)n));
 
   return name_both (name, letter_in[n]);
 }
@@ -139,7 +146,7 @@ number_name (const BfPart *part, guint n)
     return fraction_name (part, n - N_NUMBERS - N_LETTERS + AFTER_LETTERS);
   if (n < N_NUMBERS)
     {
-      name = g_strdup_printf ("no. %u", N_NUMBERS - n);
+      name = g_strdup_printf (NUMBER_WORD "%u", N_NUMBERS - n);
       return name_both (name, number_in[N_NUMBERS - 1 - n]);
     }
   return letter_name (n - N_NUMBERS);
@@ -196,6 +203,35 @@ bf_drill_next_up (const BfPart *part, double diameter_mm, char **name)
   if (name != NULL)
     *name = isnan (width_mm) ? NULL : set->name (part, n);
   return width_mm;
+}
+
+/* A point between digits becomes the locale's decimal sign. */
+static char *
+localized (const char *name)
+{
+  GString *words = g_string_new (NULL);
+
+  for (const char *c = name; *c != '\0'; c++)
+    if (*c == '.' && c > name && g_ascii_isdigit (c[-1]) && g_ascii_isdigit (c[1]))
+      g_string_append (words, localeconv ()->decimal_point);
+    else
+      g_string_append_c (words, *c);
+  return g_string_free (words, FALSE);
+}
+
+char *
+bf_drill_words (const char *name)
+{
+  g_return_val_if_fail (name != NULL, NULL);
+
+  g_autofree char *words = localized (name);
+  if (g_str_has_prefix (words, NUMBER_WORD))
+    /* Translators: a number drill and how wide it is: "no. 7 (5.105 mm)" */
+    return g_strdup_printf (_ ("no. %s"), words + strlen (NUMBER_WORD));
+  if (g_str_has_prefix (words, LETTER_WORD))
+    /* Translators: a letter drill and how wide it is: "letter F (6.528 mm)" */
+    return g_strdup_printf (_ ("letter %s"), words + strlen (LETTER_WORD));
+  return g_steal_pointer (&words);
 }
 
 double

@@ -11,6 +11,10 @@
  * Returns its diameter in mm, or NAN (name NULL) where no drill is that wide. */
 double bf_drill_next_up (const BfPart *part, double diameter_mm, char **name);
 
+/* That name as people read it: in their language and with their decimal sign, where the name itself
+ * stays as files have it. Returns: (transfer full). */
+char *bf_drill_words (const char *name) G_GNUC_WARN_UNUSED_RESULT;
+
 /* Diameter of a number drill, 1 to 80, in inches (ASME B94.11M); NAN outside. */
 double bf_drill_number_in (int number);
 

@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/drills.h"
 #include "core/units.h"
 #include "make/bend-notes.h"
 
@@ -101,7 +102,7 @@ drill_words (const BfMarking *marking, const BfMarkingStep *step, BfUnits units)
 {
   const BfMarkHole *hole = &g_array_index (marking->holes, BfMarkHole, bf_step_item (step, 0));
   g_autofree char *size =
-      hole->drill != NULL ? g_strdup (hole->drill) : bf_format_length (step->size_mm, units);
+      hole->drill != NULL ? bf_drill_words (hole->drill) : bf_format_length (step->size_mm, units);
 
   /* Translators: a drill's size, and how many holes */
   return g_strdup_printf (ngettext ("Drill %s: %u hole.", "Drill %s: %u holes.", step->items->len),

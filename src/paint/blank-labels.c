@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/compare.h"
+#include "core/drills.h"
 #include "core/tolerance.h"
 #include "core/units.h"
 #include "make/bend-notes.h"
@@ -229,7 +230,7 @@ static char *
 hole_words (const Placer *placer, const BfDrilled *hole)
 {
   g_autofree char *size = hole->drill != NULL
-                              ? g_strdup (hole->drill)
+                              ? bf_drill_words (hole->drill)
                               : bf_format_length (hole->diameter_mm, placer->style->units);
 
   if (hole->by_drill)

@@ -68,6 +68,15 @@ def steady(what, read):
     return value
 
 
+def text_of(node):
+    """What stands in it; nothing where it holds no text."""
+    try:
+        content = node.queryText()
+        return content.getText(0, content.characterCount)
+    except NotImplementedError:
+        return ''
+
+
 def has_room(node):
     box = node.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
     return box.width > 0 and box.height > 0

@@ -3,6 +3,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The page Shape from outside: edges walked, clicked, sized and worked by keys and pointer."""
 
+import re
 import subprocess
 
 import gui
@@ -166,16 +167,49 @@ def sizes_are_typed_beside_their_edges(program, folder):
         on_bench(app, 'push button', 'Tip of front, 40 mm')
 
 
-def a_decimal_comma_is_taken(program, folder):
+def decimal_comma(folder, language):
+    """The environment of somebody whose numbers have a comma."""
     subprocess.run(['localedef', '-i', 'de_DE', '-f', 'UTF-8', folder / 'de_DE.UTF-8'],
                    stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False)
+    return {'LOCPATH': str(folder), 'LC_ALL': 'de_DE.UTF-8', 'LANGUAGE': language}
+
+
+def a_decimal_comma_is_taken(program, folder):
     path = write(folder, WALL)
-    locale = {'LOCPATH': str(folder), 'LC_ALL': 'de_DE.UTF-8', 'LANGUAGE': 'en'}
-    with gui.App(program, path, env=locale) as app:
+    with gui.App(program, path, env=decimal_comma(folder, 'en')) as app:
         give_size(app, 'Length of front', '62,5')
         on_bench(app, 'push button', 'Tip of front, 62,5 mm')
         assert saved(app, path)['flanges'][0]['length'] == 62.5
         assert '62.5' in path.read_text()
+
+
+def said(app):
+    """All that the window says, to eyes and to screen readers."""
+    for node in app.all():
+        yield from (node.name, node.description)
+        text = gui.text_of(node)
+        if text:
+            yield text
+
+
+def a_german_reads_no_decimal_point(program, folder):
+    wall = {**WALL['flanges'][0], 'length': 40.5, 'angle': 72.5}
+    flanges = [{**wall, 'id': f'w{edge}', 'edge': edge} for edge in range(4)]
+    opening = {'on': 'base', 'shape': 'round', 'at': [60.5, 60.5], 'diameter': 6.5}
+    path = write(folder, {**WALL, 'flanges': flanges, 'openings': [opening]})
+    with gui.App(program, path, env=decimal_comma(folder, 'de')) as app:
+        app.bench = app.shown(None, 'Zuschnitt und gebogenes Teil')
+        on_bench(app, 'push button', 'Freie Kante von w0, 40,5 mm')
+        walk_to(app, 'Freie Kante von w0')
+        app.key('Return')
+        on_bench(app, 'label', 'Öffnung 107,5°.*')
+        words = set(said(app))
+        app.key('Escape', 'alt+2')
+        app.shown('list item', '.*5,5 mm.*|.*6,5 mm.*')
+        words.update(said(app))
+        assert any('40,5' in line for line in words)
+        points = [line for line in words if re.search(r'[0-9][.][0-9]', line)]
+        assert not points, points
 
 
 gui.main([
@@ -187,4 +221,5 @@ gui.main([
     the_popover_keeps_what_is_done_in_it,
     sizes_are_typed_beside_their_edges,
     a_decimal_comma_is_taken,
+    a_german_reads_no_decimal_point,
 ])

@@ -1,6 +1,7 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/drills.h"
+#include "comma-locale.h"
 #include "gnu-units.h"
 
 #define NEAR_MM 1e-9
@@ -159,6 +160,36 @@ test_letters_against_units (void)
     }
 }
 
+/* Every drill there is, as a German reads it. */
+static void
+test_words (void)
+{
+  static const struct
+  {
+    const char *name, *words;
+  } named[] = {
+    { "6.5 mm", "6,5 mm" },
+    { "7 mm", "7 mm" },
+    { "1 1/16 in", "1 1/16 in" },
+    { "no. 7 (5.105 mm)", "no. 7 (5,105 mm)" },
+    { "letter Z (10.49 mm)", "letter Z (10,49 mm)" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autofree char *words = cases[i].name != NULL ? bf_drill_words (cases[i].name) : NULL;
+      g_assert_cmpstr (words, ==, cases[i].name);
+    }
+  if (!comma_locale_begin ())
+    return;
+  for (guint i = 0; i < G_N_ELEMENTS (named); i++)
+    {
+      g_autofree char *words = bf_drill_words (named[i].name);
+      g_assert_cmpstr (words, ==, named[i].words);
+    }
+  comma_locale_end ();
+}
+
 int
 main (int argc, char **argv)
 {
@@ -166,6 +197,7 @@ main (int argc, char **argv)
   g_test_add_func ("/drills/next-up", test_next_up);
   g_test_add_func ("/drills/rising", test_rising);
   g_test_add_func ("/drills/none", test_none);
+  g_test_add_func ("/drills/words", test_words);
   g_test_add_func ("/drills/numbers-against-units", test_numbers_against_units);
   g_test_add_func ("/drills/letters-against-units", test_letters_against_units);
   return g_test_run ();

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "comma-locale.h"
 #include "make-part.h"
 #include "paint/blank-labels.h"
 
@@ -265,6 +266,33 @@ test_unit (void)
     }
 }
 
+/* A German reads no number with a point: not a size, an angle, or a drill's. */
+static void
+test_decimal_comma (void)
+{
+  static const BfDrillSet drills[] = { BF_DRILLS_METRIC, BF_DRILLS_NUMBER, BF_DRILLS_FRACTION };
+  guint n_commas = 0;
+
+  if (!comma_locale_begin ())
+    return;
+  for (guint i = 0; i < G_N_ELEMENTS (drills); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.5, 120.5, 40.5, 72.5);
+      part->cutting.drills = drills[i];
+      g_autoptr (BfFold) fold = bf_fold (part);
+      g_autoptr (GPtrArray) labels = labels_of (fold, NULL, 0.0);
+      g_assert_cmpuint (labels->len, >, 8);
+      for (guint k = 0; k < labels->len; k++)
+        {
+          const char *words = ((const BfBlankLabel *)g_ptr_array_index (labels, k))->words;
+          g_assert_false (g_regex_match_simple ("[0-9][.][0-9]", words, 0, 0));
+          n_commas += strchr (words, ',') != NULL && strstr (words, "drill") != NULL;
+        }
+    }
+  g_assert_cmpuint (n_commas, >, 0);
+  comma_locale_end ();
+}
+
 int
 main (int argc, char **argv)
 {
@@ -275,6 +303,7 @@ main (int argc, char **argv)
   g_test_add_func ("/blank-labels/view", test_view);
   g_test_add_func ("/blank-labels/upright", test_upright);
   g_test_add_func ("/blank-labels/holes", test_holes);
+  g_test_add_func ("/blank-labels/decimal-comma", test_decimal_comma);
   g_test_add_func ("/blank-labels/unit", test_unit);
   return g_test_run ();
 }
