@@ -127,6 +127,33 @@ bf_settings_note_setup (GSettings *settings, const BfPart *part)
                   bf_joining_name (part->joining));
 }
 
+static const char *
+marks_key (BfUnits units)
+{
+  return units == BF_UNITS_IN ? "marks-in" : "marks-mm";
+}
+
+const BfRuleMarks *
+bf_settings_marks (GSettings *settings, BfUnits units)
+{
+  g_autofree char *name =
+      settings != NULL ? g_settings_get_string (settings, marks_key (units)) : NULL;
+  const BfRuleMarks *marks = bf_rule_marks_find (name);
+
+  if (marks != NULL && marks->units == units)
+    return marks;
+  return bf_rule_marks_find (units == BF_UNITS_IN ? "1/16" : "0.5");
+}
+
+void
+bf_settings_note_marks (GSettings *settings, const BfRuleMarks *marks)
+{
+  g_return_if_fail (marks != NULL);
+
+  if (settings != NULL)
+    g_settings_set_string (settings, marks_key (marks->units), marks->name);
+}
+
 double
 bf_settings_guide_offset_mm (GSettings *settings)
 {

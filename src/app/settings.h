@@ -6,6 +6,7 @@
 
 #include "core/part.h"
 #include "fold/bend-force.h"
+#include "make/rule-marks.h"
 #include "paint/paper.h"
 
 /* What a person has chosen for good, and what their locale says where they have not. */
@@ -33,6 +34,11 @@ void bf_settings_note_setup (GSettings *settings, const BfPart *part);
  */
 BfBrakePlate bf_settings_brake (GSettings *settings);
 void bf_settings_note_brake (GSettings *settings, const BfBrakePlate *plate);
+
+/* How finely the person's rule is marked in those units; at first 0.5 mm or 1/16 in. settings may
+ * be NULL: then these hold, and nothing is noted. */
+const BfRuleMarks *bf_settings_marks (GSettings *settings, BfUnits units);
+void bf_settings_note_marks (GSettings *settings, const BfRuleMarks *marks);
 
 /* From a clamped guide to the cut, in mm: the person's own, 0 where the disc just touches the
  * guide. settings may be NULL: 0 then, and nothing is noted. */

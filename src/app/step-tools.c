@@ -10,8 +10,10 @@
 #include "app/round-window.h"
 #include "app/settings.h"
 #include "core/edit.h"
+#include "core/units.h"
 
 #define SPACING 10
+#define MARKS_KEY "benchfold-marks" /* what a button stands for */
 
 struct _BfStepTools
 {
@@ -20,6 +22,7 @@ struct _BfStepTools
   GSettings *settings; /* or NULL */
   GtkWidget *quantity_box, *marks_box, *guide_box;
   GtkSpinButton *quantity;
+  GtkWidget *rule;     /* a button for each way that rules in these units are marked */
   GtkWidget *guide;    /* the entry, or NULL */
   BfUnits guide_units; /* of it */
   double mark_step_mm; /* of the work shown */
@@ -52,6 +55,61 @@ quantity_cb (BfStepTools *self)
 }
 
 /* ---- marks -------------------------------------------------------------------------------- */
+
+static void
+marks_cb (BfStepTools *self, GtkToggleButton *button)
+{
+  if (!self->is_setting && gtk_toggle_button_get_active (button))
+    bf_settings_note_marks (self->settings, g_object_get_data (G_OBJECT (button), MARKS_KEY));
+}
+
+static void
+add_rule_button (BfStepTools *self, const BfRuleMarks *marks)
+{
+  g_autofree char *label = bf_format_length (marks->step_mm, marks->units);
+  /* Translators: how far apart the marks of a rule are: "1/32 in" */
+  g_autofree char *name = g_strdup_printf (_ ("Marks every %s"), label);
+  GtkWidget *first = gtk_widget_get_first_child (self->rule);
+  GtkWidget *button = gtk_toggle_button_new_with_label (label);
+
+  gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (button), (GtkToggleButton *)first);
+  gtk_accessible_reset_relation (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_RELATION_LABELLED_BY);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  g_object_set_data (G_OBJECT (button), MARKS_KEY, (gpointer)marks);
+  gtk_box_append (GTK_BOX (self->rule), button);
+  g_signal_connect_object (button, "toggled", G_CALLBACK (marks_cb), self, G_CONNECT_SWAPPED);
+}
+
+static void
+fill_rule (BfStepTools *self, BfUnits units)
+{
+  const BfRuleMarks *marks;
+
+  bf_widget_drop_children (self->rule);
+  for (guint i = 0; (marks = bf_rule_marks_at (i)) != NULL; i++)
+    if (marks->units == units)
+      add_rule_button (self, marks);
+}
+
+/* The button of the marks that the work shown is rounded to is pressed. */
+static void
+show_rule (BfStepTools *self, BfUnits units)
+{
+  GtkWidget *first = gtk_widget_get_first_child (self->rule);
+  const BfRuleMarks *marks = first != NULL ? g_object_get_data (G_OBJECT (first), MARKS_KEY) : NULL;
+
+  self->is_setting = TRUE;
+  if (marks == NULL || marks->units != units)
+    fill_rule (self, units);
+  for (GtkWidget *child = gtk_widget_get_first_child (self->rule); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    {
+      marks = g_object_get_data (G_OBJECT (child), MARKS_KEY);
+      if (bf_settings_marks (self->settings, units) == marks)
+        gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (child), TRUE);
+    }
+  self->is_setting = FALSE;
+}
 
 static void
 round_cb (BfStepTools *self)
@@ -105,6 +163,8 @@ bf_step_tools_show (BfStepTools *self, const BfWork *work, guint step)
   gtk_widget_set_visible (self->marks_box, stage == BF_STAGE_MARK && bf_work_is_by_hand (work));
   gtk_widget_set_visible (self->guide_box,
                           stage == BF_STAGE_CUT && part->cutting.by == BF_CUTTING_DISC);
+  if (gtk_widget_get_visible (self->marks_box))
+    show_rule (self, part->units);
   if (gtk_widget_get_visible (self->guide_box))
     show_guide (self, part->units);
   gtk_widget_set_visible (GTK_WIDGET (self),
@@ -148,15 +208,15 @@ static void
 add_marks (BfStepTools *self)
 {
   GtkWidget *button = gtk_button_new_with_mnemonic (_ ("_Round marks…"));
-  GtkWidget *hint =
-      gtk_label_new (_ ("Nudges sizes that do not matter, so that marks land on whole ones."));
 
-  gtk_widget_add_css_class (hint, "quiet");
-  self->marks_box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, SPACING);
+  gtk_widget_set_tooltip_text (
+      button, _ ("Nudges sizes that do not matter, so that marks land on whole ones."));
+  self->marks_box = box_new (self, _ ("Marks of your rule"));
+  self->rule = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
+  gtk_widget_add_css_class (self->rule, "linked");
+  gtk_box_append (GTK_BOX (self->marks_box), self->rule);
   gtk_box_append (GTK_BOX (self->marks_box), button);
-  gtk_box_append (GTK_BOX (self->marks_box), hint);
-  gtk_widget_set_parent (self->marks_box, GTK_WIDGET (self));
-  bf_name_buttons (self->marks_box);
+  bf_name_buttons (button);
   g_signal_connect_object (button, "clicked", G_CALLBACK (round_cb), self, G_CONNECT_SWAPPED);
 }
 

@@ -15,7 +15,8 @@ G_BEGIN_DECLS
 #define BF_TYPE_STEP_TOOLS (bf_step_tools_get_type ())
 G_DECLARE_FINAL_TYPE (BfStepTools, bf_step_tools, BF, STEP_TOOLS, GtkWidget)
 
-/* Called once. settings: where the guide's offset is kept; may be NULL. */
+/* Called once. settings: where the rule's marks and the guide's
+ * offset are kept; may be NULL. */
 void bf_step_tools_set_document (BfStepTools *self, BfDocument *document, GSettings *settings);
 
 /* Shows what belongs to that step. work is not kept. */

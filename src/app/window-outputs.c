@@ -77,6 +77,7 @@ write_output (BfWindow *self, const Kind *kind, const char *path, GError **error
   g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
   BfOutputHow how = *bf_window_get_how (self);
 
+  how.marks = bf_settings_marks (bf_window_get_settings (self), part->units);
   how.guide_offset_mm = bf_settings_guide_offset_mm (bf_window_get_settings (self));
   bf_outputs_set_how (outputs, &how);
   return kind->add (outputs, batch, path, error) && bf_output_batch_commit (batch, error);

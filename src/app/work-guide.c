@@ -54,8 +54,8 @@ work_anew (BfWorkGuide *self, BfFold *fold)
   g_autofree char *blank = bf_work_blank_word (fold);
   gboolean is_same = self->work != NULL && g_strcmp0 (blank, self->blank) == 0;
 
-  BfWorkOptions options = { .mark_step_mm = NAN,
-                            .guide_offset_mm = bf_settings_guide_offset_mm (self->settings) };
+  BfWorkOptions options = { bf_settings_marks (self->settings, fold->part->units),
+                            bf_settings_guide_offset_mm (self->settings) };
 
   g_clear_pointer (&self->work, bf_work_free);
   self->work = bf_work_new (fold, &options);
@@ -184,6 +184,8 @@ bf_work_guide_init (BfWorkGuide *self)
 BfWorkGuide *
 bf_work_guide_new (BfDocument *document, GSettings *settings)
 {
+  static const char *const keys[] = { "changed::guide-offset", "changed::marks-mm",
+                                      "changed::marks-in" };
   BfWorkGuide *self;
 
   g_return_val_if_fail (BF_IS_DOCUMENT (document), NULL);
@@ -192,8 +194,9 @@ bf_work_guide_new (BfDocument *document, GSettings *settings)
   self->document = g_object_ref (document);
   g_set_object (&self->settings, settings);
   if (settings != NULL)
-    g_signal_connect_object (settings, "changed::guide-offset", G_CALLBACK (settings_changed_cb),
-                             self, G_CONNECT_SWAPPED);
+    for (guint i = 0; i < G_N_ELEMENTS (keys); i++)
+      g_signal_connect_object (settings, keys[i], G_CALLBACK (settings_changed_cb), self,
+                               G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_changed_cb), self,
                            G_CONNECT_SWAPPED);
   return self;

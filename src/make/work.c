@@ -5,10 +5,6 @@
 #include "core/units.h"
 #include "make/work-private.h"
 
-/* Marks of the rule that marking-out is rounded to. */
-#define MARK_STEP_MM 0.5
-#define MARK_STEP_IN (1.0 / 32.0)
-
 static void
 clear_step (gpointer data)
 {
@@ -68,9 +64,11 @@ bf_work_is_by_hand (const BfWork *work)
 static double
 mark_step_mm (const BfFold *fold, const BfWorkOptions *options)
 {
-  if (options != NULL && !isnan (options->mark_step_mm))
-    return options->mark_step_mm;
-  return fold->part->units == BF_UNITS_IN ? MARK_STEP_IN * BF_MM_PER_INCH : MARK_STEP_MM;
+  BfUnits units = fold->part->units;
+
+  if (options != NULL && options->marks != NULL && options->marks->units == units)
+    return options->marks->step_mm;
+  return bf_rule_marks_finest (units)->step_mm;
 }
 
 static void

@@ -4,6 +4,7 @@
 
 #include "make/cuts.h"
 #include "make/marking-steps.h"
+#include "make/rule-marks.h"
 
 /* The work on a part from the metal to the finished thing, stage by stage and step by step, as the
  * window's page Make and the make card show it. A value: made once from a fold, never changed. */
@@ -77,8 +78,8 @@ typedef struct
 
 typedef struct
 {
-  double mark_step_mm;    /* marks of the rule; NAN: 0.5 mm, or 1/32 in */
-  double guide_offset_mm; /* from the guide to the cut; 0: the disc just touches the guide */
+  const BfRuleMarks *marks; /* of the rule; NULL, or of other units: the finest */
+  double guide_offset_mm;   /* from the guide to the cut; 0: the disc just touches the guide */
 } BfWorkOptions;
 
 /* Lengths in words are in the part's units. options: NULL for the defaults. The fold is kept by

@@ -33,13 +33,19 @@ struct _BfMarkingPages
 
 /* ---- words -------------------------------------------------------------------------------- */
 
-/* Up to the next step of so many decimals, so that what is said holds. */
+/* Up to the next hundredth of a mm, or 1/64 in, so that what is said holds. With its unit. */
 static char *
-format_up (double value, int decimals)
+format_up (double length_mm, BfUnits units)
 {
-  double parts = pow (10.0, decimals);
+  double step_mm = units == BF_UNITS_IN ? BF_MM_PER_INCH / 64.0 : 0.01;
+  double up_mm = ceil (length_mm / step_mm - 1e-9) * step_mm;
+  g_autofree char *fine = NULL;
 
-  return bf_format_decimal (ceil (value * parts - 1e-9) / parts, decimals);
+  if (units == BF_UNITS_IN)
+    return bf_format_length (up_mm, units);
+  fine = bf_format_fine (up_mm, units);
+  /* Translators: a length in millimetres, "0.25 mm" */
+  return g_strdup_printf (_ ("%s mm"), fine);
 }
 
 /* The biggest rounding error, said once. */
@@ -49,17 +55,11 @@ error_words (const BfWork *work)
   BfUnits units = work->fold->part->units;
   const BfMarking *marking = work->marking;
   g_autofree char *step = bf_format_length (marking->step_mm, units);
-  g_autofree char *worst = units == BF_UNITS_IN ? format_up (marking->worst_mm / BF_MM_PER_INCH, 3)
-                                                : format_up (marking->worst_mm, 2);
+  g_autofree char *worst = format_up (marking->worst_mm, units);
 
-  if (units == BF_UNITS_IN)
-    /* Translators: a length with its unit, and a length in inches without it */
-    return g_strdup_printf (_ ("Marking side up. Distances are rounded to %s; none is off by more "
-                               "than %s in."),
-                            step, worst);
-  /* Translators: a length with its unit, and a length in mm without it */
+  /* Translators: two lengths with their units */
   return g_strdup_printf (_ ("Marking side up. Distances are rounded to %s; none is off by more "
-                             "than %s mm."),
+                             "than %s."),
                           step, worst);
 }
 

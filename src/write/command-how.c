@@ -6,6 +6,8 @@
 
 #include <glib/gi18n.h>
 
+#include "core/length-entry.h"
+
 static gboolean
 refuse (GError **error, const char *option, const char *what)
 {
@@ -87,27 +89,74 @@ bf_command_how_bend_lines (BfCommand *command, const char *value, GError **error
 }
 
 gboolean
+bf_command_how_marks (BfCommand *command, const char *value, GError **error)
+{
+  command->how.marks = bf_rule_marks_find (value);
+  return command->how.marks != NULL ||
+         refuse (error, "--marks", _ ("must be 1 or 0.5 (mm), or 1/16 or 1/32 (in)"));
+}
+
+/* What a bare number means is known only with the part: until then it is as it was given. */
+gboolean
+bf_command_how_guide_offset (BfCommand *command, const char *value, GError **error)
+{
+  const BfLengthContext context = { BF_UNITS_MM, NULL };
+  double offset_mm = 0.0;
+
+  command->guide_offset = g_strdup (value);
+  if (!bf_length_parse (value, &context, &offset_mm, NULL) || offset_mm < 0.0)
+    return refuse (
+        error, "--guide-offset",
+        _ ("must be a length from 0, as 38, 38mm or 1-1/2in: from the guide to the cut"));
+  return TRUE;
+}
+
+gboolean
+bf_command_how_in_units (const BfCommand *command, BfUnits units, BfOutputHow *how, GError **error)
+{
+  const BfLengthContext context = { units, NULL };
+  const BfRuleMarks *marks = command->how.marks;
+  double offset_mm = 0.0;
+
+  if (marks != NULL && marks->units != units)
+    return refuse (error, "--marks",
+                   units == BF_UNITS_IN ? _ ("these are marks of mm; with inches, 1/16 or 1/32")
+                                        : _ ("these are marks of inches; with mm, 1 or 0.5"));
+  if (command->guide_offset != NULL &&
+      !bf_length_parse (command->guide_offset, &context, &offset_mm, error))
+    return FALSE;
+  *how = command->how;
+  how->guide_offset_mm = offset_mm;
+  return TRUE;
+}
+
+gboolean
 bf_command_how_check (const BfCommand *command, GError **error)
 {
   gboolean has_template =
       command->template_path != NULL || (command->report && command->paper != NULL);
   gboolean has_pattern = command->patterns->len > 0;
+  gboolean has_work = command->marking_path != NULL || command->card_path != NULL;
+  const char *const lacks[] = { _ ("goes with --template; none is asked for"),
+                                _ ("goes with --pattern; none is asked for"),
+                                _ ("goes with --marking or --card; none is asked for") };
   const struct
   {
     const char *name;
     gboolean given, fits;
+    guint lack;
   } options[] = {
-    { "--corners-only", command->how.template.corners_only, has_template },
-    { "--mirror", command->how.template.mirror, has_template },
-    { "--printer-scale", command->has_printer_scale, has_template },
-    { "--kerf", command->has_kerf, has_pattern },
-    { "--bend-lines", command->has_bend_lines, has_pattern },
+    { "--corners-only", command->how.template.corners_only, has_template, 0 },
+    { "--mirror", command->how.template.mirror, has_template, 0 },
+    { "--printer-scale", command->has_printer_scale, has_template, 0 },
+    { "--kerf", command->has_kerf, has_pattern, 1 },
+    { "--bend-lines", command->has_bend_lines, has_pattern, 1 },
+    { "--marks", command->how.marks != NULL, has_work, 2 },
+    { "--guide-offset", command->guide_offset != NULL, has_work, 2 },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (options); i++)
     if (options[i].given && !options[i].fits)
-      return refuse (error, options[i].name,
-                     i < 3 ? _ ("goes with --template; none is asked for")
-                           : _ ("goes with --pattern; none is asked for"));
+      return refuse (error, options[i].name, lacks[options[i].lack]);
   return TRUE;
 }

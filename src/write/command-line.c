@@ -59,6 +59,8 @@ static const Option options[] = {
   { "--kerf", TRUE, FALSE, bf_command_how_kerf },
   { "--bend-lines", TRUE, FALSE, bf_command_how_bend_lines },
   { "--printer-scale", TRUE, FALSE, bf_command_how_printer_scale },
+  { "--marks", TRUE, FALSE, bf_command_how_marks },
+  { "--guide-offset", TRUE, FALSE, bf_command_how_guide_offset },
 };
 
 /* Where the parser stands in argv. */
@@ -396,6 +398,7 @@ bf_command_free (BfCommand *command)
   g_free (command->pack_dir);
   g_free (command->strip_path);
   g_free (command->demo_dir);
+  g_free (command->guide_offset);
   g_free (command);
 }
 

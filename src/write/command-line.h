@@ -47,6 +47,7 @@ typedef struct
   gboolean has_units;                         /* FALSE: each part's own */
   BfUnits units;
   BfOutputHow how;
+  char *guide_offset;                                   /* as given; NULL: not given */
   gboolean has_printer_scale, has_kerf, has_bend_lines; /* whether they were given */
 } BfCommand;
 

@@ -10,6 +10,7 @@
 #include "core/own-metals.h"
 #include "core/part-file.h"
 #include "write/bench-outputs.h"
+#include "write/command-how.h"
 #include "write/demo.h"
 #include "write/output-file.h"
 #include "write/outputs.h"
@@ -57,8 +58,8 @@ print_how_help (void)
   g_autofree char *papers = bf_paper_names ();
 
   g_print (
-      /* Translators: keep option names, NAME, X,Y, on, off, in, out and notches as they are, and
-       * lines at most 80 characters long. The %s is a list of papers, "A4, A3, Letter". */
+      /* Translators: keep option names, NAME and X,Y as they are, and lines at most 80 characters
+       * long. The %s is a list of papers, "A4, A3, Letter". */
       _ ("How:\n"
          "  --paper NAME         paper of the template, one of\n"
          "                         %s;\n"
@@ -75,15 +76,38 @@ print_how_help (void)
          "  --printer-scale X,Y  for a printer that is off: what its bars of 100 mm\n"
          "                       measure, across and down the page, divided by 100, as\n"
          "                       0.992,1.004\n"
-         "\n"
-         "How, for patterns:\n"
+         "\n"),
+      papers);
+}
+
+static void
+print_bench_how_help (void)
+{
+  g_print (
+      /* Translators: keep option names and STEP as they are, and lines at most 80 characters long.
+       */
+      _ ("How, for marking out and the make card:\n"
+         "  --marks STEP         marks of the rule that distances are rounded to: 1 or\n"
+         "                       0.5 (mm), 1/16 or 1/32 (in); else 0.5 mm or 1/32 in\n"
+         "  --guide-offset LENGTH\n"
+         "                       from the guide to the disc's cut; else 0: it just\n"
+         "                       touches\n"
+         "\n"));
+}
+
+static void
+print_pattern_how_help (void)
+{
+  g_print (
+      /* Translators: keep option names, on, off, in, out and notches as they are, and lines at most
+       * 80 characters long. */
+      _ ("How, for patterns:\n"
          "  --kerf on|off        every cut edge moved by half the kerf into the waste;\n"
          "                       else edges are as the finished blank has them\n"
          "  --bend-lines in|out|notches\n"
          "                       bend lines drawn, left out, or shown by small notches in\n"
          "                       the outline at their ends\n"
-         "\n"),
-      papers);
+         "\n"));
 }
 
 static void
@@ -91,6 +115,8 @@ print_help (void)
 {
   print_outputs_help ();
   print_how_help ();
+  print_bench_how_help ();
+  print_pattern_how_help ();
   g_print (
       /* Translators: keep option names, DIR and FILE as they are, and lines at most 80 characters
        * long. */
@@ -208,8 +234,10 @@ write_outputs (const BfCommand *command, BfPart *part, GError **error)
       bf_outputs_new (part, command->has_units ? &command->units : NULL, command->paper);
   g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
   g_autofree char *report = NULL;
-  BfOutputHow how = command->how;
+  BfOutputHow how;
 
+  if (!bf_command_how_in_units (command, outputs->shown->part->units, &how, error))
+    return FALSE;
   how.template.pens = bf_own_pens ();
   bf_outputs_set_how (outputs, &how);
   report = command->report ? bf_outputs_report (outputs) : NULL;

@@ -71,7 +71,7 @@ bf_outputs_page_paper (const BfOutputs *outputs)
 BfWork *
 bf_outputs_work (const BfOutputs *outputs)
 {
-  BfWorkOptions options = { .mark_step_mm = NAN, .guide_offset_mm = outputs->how.guide_offset_mm };
+  BfWorkOptions options = { outputs->how.marks, outputs->how.guide_offset_mm };
 
   return bf_work_new (outputs->shown, &options);
 }

@@ -16,7 +16,8 @@ typedef struct
   BfTemplateOptions template; /* its paper, units and date are not looked at */
   gboolean kerf;              /* of patterns */
   BfBendLines bend_lines;
-  double guide_offset_mm; /* of cuts: from the guide to the cut */
+  const BfRuleMarks *marks; /* of marking out; NULL: the finest */
+  double guide_offset_mm;   /* of cuts: from the guide to the cut */
 } BfOutputHow;
 
 typedef struct
@@ -55,7 +56,7 @@ gboolean bf_outputs_add_template (BfOutputs *outputs,
                                   const char *path,
                                   GError **error);
 
-/* Marking-out as path's suffix says, .pdf or .csv, to 0.5 mm or 1/32 in. FALSE as above. */
+/* Marking-out as path's suffix says, .pdf or .csv. FALSE as above. */
 gboolean
 bf_outputs_add_marking (BfOutputs *outputs, BfOutputBatch *batch, const char *path, GError **error);
 

@@ -260,6 +260,29 @@ def marks_are_rounded_but_for_what_matters(program, folder):
         assert json.loads(path.read_text())['flanges'][0]['pinned'] is True
 
 
+def inches_are_marked_as_finely_as_the_rule_is(program, folder):
+    """A bracket in inches: marks of 1/16 at first, of 1/32 at a click, and kept."""
+    path = folder / 'bracket.benchfold'
+    path.write_bytes((EXAMPLES / 'pump-bracket.benchfold').read_bytes())
+    with gui.App(program, path) as app:
+        app.key('alt+2')
+        app.shown('list item', 'Take a flat piece.*')
+        app.key('alt+m')
+        distances = lambda: [node.name for node in app.all('list item', 'Set the square to .*')]
+        before = distances()
+        assert not any('/32' in name for name in before), before
+        app.click(app.shown('push button', 'Marks every 1/32 in'))
+        gui.until('finer marks', lambda: any('/32' in name for name in distances()))
+        app.key('alt+r')
+        app.dialogue('Round marks')
+        app.shown(None, 'Off whole marks of 1/32 in, .*')
+        app.key('Escape')
+        gui.until('the window to go', lambda: not app.windows('Round marks'))
+        app.focus()
+        app.click(app.shown('push button', 'Marks every 1/16 in'))
+        gui.until('coarse marks', lambda: distances() == before)
+
+
 def a_printer_that_is_off_is_corrected(program, folder):
     with gui.App(program, TRAY) as app:
         open_pages(app)
@@ -342,6 +365,7 @@ gui.main([
     how_many_alike_is_told_and_kept,
     the_guide_sits_where_a_person_has_it,
     marks_are_rounded_but_for_what_matters,
+    inches_are_marked_as_finely_as_the_rule_is,
     a_printer_that_is_off_is_corrected,
     corners_take_fewer_pages,
     another_paper_lays_the_pages_out_anew,

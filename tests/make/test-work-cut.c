@@ -203,7 +203,7 @@ test_guide (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      BfWorkOptions options = { .mark_step_mm = NAN, .guide_offset_mm = rows[i].offset_mm };
+      BfWorkOptions options = { .guide_offset_mm = rows[i].offset_mm };
       g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
       g_autoptr (BfFold) fold = NULL;
       g_autoptr (BfWork) work = NULL;

@@ -1,6 +1,6 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "write/command-line.h"
+#include "write/command-how.h"
 
 typedef struct
 {
@@ -14,6 +14,8 @@ typedef struct
 #define TOO_FAR_OFF                                                                                \
   "--printer-scale: a printer more than 5 % off has another fault: print at 100 %, not fitted to " \
   "the page"
+#define NO_OFFSET                                                                                  \
+  "--guide-offset: must be a length from 0, as 38, 38mm or 1-1/2in: from the guide to the cut"
 
 static const Refusal refusals[] = {
   { "--bogus a", "--bogus: there is no such option (see benchfold --help)" },
@@ -77,6 +79,15 @@ static const Refusal refusals[] = {
   { "--printer-scale 1,0.94 --template t.pdf a", TOO_FAR_OFF },
   { "--printer-scale 1.051,1 --template t.pdf a", TOO_FAR_OFF },
   { "--printer-scale 1e400,1 --template t.pdf a", TOO_FAR_OFF },
+  { "--marks 1/64 --marking m.csv a", "--marks: must be 1 or 0.5 (mm), or 1/16 or 1/32 (in)" },
+  { "--marks 1/16in --marking m.csv a", "--marks: must be 1 or 0.5 (mm), or 1/16 or 1/32 (in)" },
+  { "--marks 1/16 --template t.pdf a",
+    "--marks: goes with --marking or --card; none is asked for" },
+  { "--guide-offset 12 --pattern p.svg a",
+    "--guide-offset: goes with --marking or --card; none is asked for" },
+  { "--guide-offset 12 a", "--guide-offset: goes with --marking or --card; none is asked for" },
+  { "--guide-offset far --card c.pdf a", NO_OFFSET },
+  { "--guide-offset -3 --card c.pdf a", NO_OFFSET },
 };
 
 static BfCommand *
@@ -188,6 +199,46 @@ test_how (void)
   g_assert_true (pages->how.template.mirror);
 }
 
+/* A bare length is of the units that the outputs are in; marks are of their own. */
+static void
+test_how_in_units (void)
+{
+  static const struct
+  {
+    const char *arguments;
+    BfUnits units;
+    double step_mm, offset_mm; /* step_mm: NAN of none, 0 where it is refused */
+  } rows[] = {
+    { "--marking m.csv a", BF_UNITS_IN, NAN, 0.0 },
+    { "--marking m.csv --marks 1/16 --guide-offset 1-1/2 a", BF_UNITS_IN, 25.4 / 16.0, 38.1 },
+    { "--marking m.csv --marks 1/32 --guide-offset 38mm a", BF_UNITS_IN, 25.4 / 32.0, 38.0 },
+    { "--card c.pdf --marks 1 --guide-offset 22.5 a", BF_UNITS_MM, 1.0, 22.5 },
+    { "--card c.pdf --marks 0.5 --guide-offset 1in a", BF_UNITS_MM, 0.5, 25.4 },
+    { "--card c.pdf --marks 1/32 a", BF_UNITS_MM, 0.0, 0.0 },
+    { "--card c.pdf --marks 1 a", BF_UNITS_IN, 0.0, 0.0 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfCommand) command = parse_good (rows[i].arguments);
+      g_autoptr (GError) error = NULL;
+      BfOutputHow how = { .guide_offset_mm = -1.0 };
+      gboolean fits = bf_command_how_in_units (command, rows[i].units, &how, &error);
+
+      if (!fits)
+        {
+          g_assert_true (rows[i].step_mm <= 0.0);
+          g_assert_error (error, BF_COMMAND_ERROR, BF_COMMAND_ERROR_USAGE);
+          g_assert_cmpfloat (how.guide_offset_mm, <, 0.0);
+          continue;
+        }
+      g_assert_true (isnan (rows[i].step_mm) == (how.marks == NULL));
+      if (how.marks != NULL)
+        g_assert_cmpfloat_with_epsilon (how.marks->step_mm, rows[i].step_mm, 1e-12);
+      g_assert_cmpfloat_with_epsilon (how.guide_offset_mm, rows[i].offset_mm, 1e-12);
+    }
+}
+
 /* Who asks for help is not told off for the rest. */
 static void
 test_help (void)
@@ -212,6 +263,7 @@ main (int argc, char **argv)
   g_test_add_func ("/write/command-line/defaults", test_defaults);
   g_test_add_func ("/write/command-line/demo", test_demo);
   g_test_add_func ("/write/command-line/how", test_how);
+  g_test_add_func ("/write/command-line/how-in-units", test_how_in_units);
   g_test_add_func ("/write/command-line/help", test_help);
   return g_test_run ();
 }

@@ -37,7 +37,7 @@ def test_help(_folder):
     result = cases.run('--help')
     assert result.returncode == 0 and result.stderr == ''
     for word in ('--card', '--model', '--gauges', '--pack', '--report', '--template', '--pattern', '--demo', '--paper', '--units', '--version',
-                 'Exit status', 'A4, A3, Letter, Legal, Tabloid'):
+                 '--marks', '--guide-offset',                 'Exit status', 'A4, A3, Letter, Legal, Tabloid'):
         assert word in result.stdout, word
     assert max(map(len, result.stdout.splitlines())) <= 80
     assert not re.search(r'\bsheet\b', result.stdout)

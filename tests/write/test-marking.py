@@ -90,6 +90,56 @@ def test_inches(folder):
         cases.near(float(row['distance']), exact, SIXTY_FOURTH + 1e-9)
 
 
+def off(told, rows):
+    """The biggest difference of a bend line's distance from the report's, in the units of rows."""
+    x0, y0 = corner(told['blank']['rings'])
+    worst = 0.0
+    for bend in told['bends']:
+        (ax, ay), (_, by) = bend['line']
+        row, = [r for r in rows if r['what'] == bend['flange']]
+        exact = (ay - y0 if abs(ay - by) < 1e-9 else ax - x0) / 25.4
+        worst = max(worst, abs(float(row['distance']) - exact))
+    return worst
+
+
+def test_the_rule_is_as_asked(folder):
+    """Each distance lies on a mark of the rule asked for, off by no more than half a mark, and the
+    pages say so."""
+    told = report(folder, cases.TRAY)
+    for marks, parts, stated in [('1/16', 16, '1/32'), ('1/32', 32, '1/64')]:
+        rows = table(folder, cases.TRAY, '--units', 'in', '--marks', marks)
+        lengths = [float(r[name]) for r in rows for name in ('distance', 'begin', 'end', 'x', 'y')
+                   if r[name] and r['do'] != 'cut']
+        assert all(abs(length * parts - round(length * parts)) < 1e-6 for length in lengths)
+        assert off(told, rows) <= 1 / parts / 2 + 1e-9
+        cases.output(folder, cases.TRAY, '--units', 'in', '--marks', marks, '--marking', 'm.pdf')
+        text = subprocess.run(['pdftotext', '-layout', folder / 'm.pdf', '-'],
+                              stdout=subprocess.PIPE, text=True, check=True).stdout
+        words = ' '.join(text.split())
+        assert f'rounded to {marks} in; none is off by more than {stated} in.' in words, words
+    assert off(told, table(folder, cases.TRAY, '--units', 'in', '--marks', '1/16')) > SIXTY_FOURTH
+    rows = table(folder, cases.TRAY, '--marks', '1')
+    assert all(float(r['distance']) == int(float(r['distance'])) for r in rows
+               if r['do'].startswith('strike'))
+
+
+def test_marks_of_other_units_are_refused(folder):
+    result = cases.run('--marking', 'm.csv', '--marks', '1/32', cases.put(folder, cases.TRAY),
+                       folder=folder)
+    assert result.returncode == 2 and not (folder / 'm.csv').exists()
+    assert result.stderr == 'benchfold: --marks: these are marks of inches; with mm, 1 or 0.5\n'
+
+
+def test_the_guide_is_where_it_is_asked(folder):
+    for arguments, words in [((), 'the disc just touches it'),
+                             (('--guide-offset', '22.5'), '22.5 mm from the line'),
+                             (('--guide-offset', '1in'), '25.4 mm from the line')]:
+        cases.output(folder, cases.TRAY, '--marking', 'm.pdf', *arguments)
+        text = subprocess.run(['pdftotext', '-raw', folder / 'm.pdf', '-'],
+                              stdout=subprocess.PIPE, text=True, check=True).stdout
+        assert words in ' '.join(text.split()), words
+
+
 def test_names_with_commas(folder):
     part = cases.tray(flanges=[{'id': 'a, "b"', 'on': 'base', 'edge': 0, 'length': 40, 'angle': 90,
                                 'turn': 'up'}])
