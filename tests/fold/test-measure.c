@@ -6,6 +6,7 @@
 #include "core/edit.h"
 #include "core/tolerance.h"
 #include "fold/metal-moved.h"
+#include "look-up.h"
 #include "make-any.h"
 #include "make-part.h"
 
@@ -124,6 +125,58 @@ test_too_short (void)
   g_assert_cmpfloat (bf_part_flange (inside, 0)->length_mm, <, 0.1);
 }
 
+/* ---- openings ------------------------------------------------------------------------------- */
+
+/* A small triangle and a round hole on every face, each well within it. */
+static BfPart *
+holed (void)
+{
+  static const BfVec2 triangle[] = { { 60, 8 }, { 66, 8 }, { 63, 13 } };
+  static const char *const on[] = { "base", "f0", "f1", "f2", "f3", "lip" };
+  BfPart *part = make_tray (140.0, 100.0, 30.0, 75.0);
+
+  add_lip (part, "lip", "f1", 20.0, 60.0);
+  for (guint i = 0; i < G_N_ELEMENTS (on); i++)
+    {
+      BfOpening *hole = bf_opening_new (on[i], BF_OPENING_ROUND);
+      BfOpening *drawn = bf_opening_new (on[i], BF_OPENING_OUTLINE);
+
+      hole->at_mm = bf_vec2 (50.0, 9.0 + i);
+      hole->diameter_mm = 5.0;
+      drawn->points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+      g_array_append_vals (drawn->points, triangle, G_N_ELEMENTS (triangle));
+      g_ptr_array_add (part->openings, hole);
+      g_ptr_array_add (part->openings, drawn);
+    }
+  return part;
+}
+
+/* Openings stay where they are in the metal: on the base, walls and a lip. */
+static void
+test_openings (void)
+{
+  for (guint way = 0; way < 2; way++)
+    {
+      g_autoptr (BfPart) part = holed (), other = NULL;
+      g_autoptr (BfFold) fold = NULL, again = NULL;
+
+      part->measure = way == 0 ? BF_MEASURE_OUTSIDE : BF_MEASURE_INSIDE;
+      other = other_way (part);
+      fold = bf_fold (part);
+      again = bf_fold (other);
+      g_assert_cmpuint (fold->openings->len, ==, 12);
+      for (guint i = 0; i < fold->openings->len; i++)
+        {
+          const BfOpeningResult *was = bf_fold_opening (fold, i), *is = bf_fold_opening (again, i);
+
+          g_test_message ("way %u opening %u", way, i);
+          g_assert_cmpuint (bf_ring_size (was->ring), ==, bf_ring_size (is->ring));
+          for (guint k = 0; k < bf_ring_size (was->ring); k++)
+            assert_at (bf_ring_vertex (is->ring, k)->p, bf_ring_vertex (was->ring, k)->p, 1e-9);
+        }
+    }
+}
+
 /* ---- whatever the part ---------------------------------------------------------------------- */
 
 /* The interior angle at a base point is more than a right one. */
@@ -233,6 +286,7 @@ main (int argc, char **argv)
   g_test_add_func ("/measure/tapers", test_tapers);
   g_test_add_func ("/measure/insets", test_insets);
   g_test_add_func ("/measure/too-short", test_too_short);
+  g_test_add_func ("/measure/openings", test_openings);
   g_test_add_func ("/measure/any", test_any);
   g_test_add_func ("/measure/and-back", test_and_back);
   return g_test_run ();
