@@ -37,19 +37,8 @@ move_of (const Stretch *stretch, BfVec2 p)
 static void
 stretch_opening (const Stretch *stretch, BfOpening *opening)
 {
-  if (!g_str_equal (opening->on, "base"))
-    return;
-  if (opening->points == NULL)
-    {
-      opening->at_mm = bf_vec2_add (opening->at_mm, move_of (stretch, opening->at_mm));
-      return;
-    }
-  BfVec2 by = move_of (stretch, g_array_index (opening->points, BfVec2, 0));
-  for (guint i = 0; i < opening->points->len; i++)
-    {
-      BfVec2 *p = &g_array_index (opening->points, BfVec2, i);
-      *p = bf_vec2_add (*p, by);
-    }
+  if (g_str_equal (opening->on, "base"))
+    bf_opening_move (opening, move_of (stretch, bf_opening_place_mm (opening)));
 }
 
 BfPart *

@@ -144,12 +144,7 @@ move_opening (const BfPart *part, const BfPart *copy, BfOpening *opening, double
     return;
 
   BfVec2 by = { moved_along_mm (part, copy, flange, sign), sign * line_shift_mm (part, flange) };
-  opening->at_mm = bf_vec2_add (opening->at_mm, by);
-  for (guint i = 0; opening->points != NULL && i < opening->points->len; i++)
-    {
-      BfVec2 *p = &g_array_index (opening->points, BfVec2, i);
-      *p = bf_vec2_add (*p, by);
-    }
+  bf_opening_move (opening, by);
 }
 
 BfPart *

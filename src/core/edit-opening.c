@@ -4,30 +4,6 @@
 
 #include "core/ring.h"
 
-static void
-move_points (GArray *points, BfVec2 by_mm)
-{
-  for (guint i = 0; i < points->len; i++)
-    {
-      BfVec2 *p = &g_array_index (points, BfVec2, i);
-      *p = bf_vec2_add (*p, by_mm);
-    }
-}
-
-BfPart *
-bf_edit_opening_at (const BfPart *part, guint index, BfVec2 at_mm)
-{
-  g_return_val_if_fail (part != NULL && index < part->openings->len, NULL);
-
-  BfPart *copy = bf_part_copy (part);
-  BfOpening *opening = g_ptr_array_index (copy->openings, index);
-  if (opening->points != NULL && opening->points->len > 0)
-    move_points (opening->points, bf_vec2_sub (at_mm, g_array_index (opening->points, BfVec2, 0)));
-  else
-    opening->at_mm = at_mm;
-  return copy;
-}
-
 BfPart *
 bf_edit_opening_size (const BfPart *part, guint index, double size_mm)
 {
@@ -53,7 +29,21 @@ bf_opening_place_mm (const BfOpening *opening)
     return opening->at_mm;
   for (guint i = 0; i < opening->points->len; i++)
     bf_box_extend (&box, g_array_index (opening->points, BfVec2, i));
-  return bf_vec2_scale (bf_vec2_add (box.min, box.max), 0.5);
+  return bf_box_middle (&box);
+}
+
+void
+bf_opening_move (BfOpening *opening, BfVec2 by_mm)
+{
+  g_return_if_fail (opening != NULL);
+
+  if (opening->points == NULL)
+    opening->at_mm = bf_vec2_add (opening->at_mm, by_mm);
+  for (guint i = 0; opening->points != NULL && i < opening->points->len; i++)
+    {
+      BfVec2 *p = &g_array_index (opening->points, BfVec2, i);
+      *p = bf_vec2_add (*p, by_mm);
+    }
 }
 
 BfPart *
@@ -61,12 +51,10 @@ bf_edit_place_opening (const BfPart *part, guint index, BfVec2 place_mm)
 {
   g_return_val_if_fail (part != NULL && index < part->openings->len, NULL);
 
-  const BfOpening *opening = g_ptr_array_index (part->openings, index);
-  BfVec2 by_mm = bf_vec2_sub (place_mm, bf_opening_place_mm (opening));
-  gboolean by_points = opening->points != NULL && opening->points->len > 0;
-  return bf_edit_opening_at (
-      part, index,
-      by_points ? bf_vec2_add (g_array_index (opening->points, BfVec2, 0), by_mm) : place_mm);
+  BfPart *copy = bf_part_copy (part);
+  BfOpening *opening = g_ptr_array_index (copy->openings, index);
+  bf_opening_move (opening, bf_vec2_sub (place_mm, bf_opening_place_mm (opening)));
+  return copy;
 }
 
 BfPart *

@@ -150,15 +150,14 @@ BfPart *bf_edit_corner_finish (const BfPart *part,
 
 /* --- openings (core/edit-opening.c), by their place in the part's list --- */
 
-/* Where an opening stands; an outline goes there with its first point. */
-BfPart *
-bf_edit_opening_at (const BfPart *part, guint index, BfVec2 at_mm) G_GNUC_WARN_UNUSED_RESULT;
-
 /* Its place as people measure it: the centre of its round or of its length, the middle of an
  * outline's box. */
 BfVec2 bf_opening_place_mm (const BfOpening *opening);
 
-/* The same, given: the opening goes there as it is. */
+/* Moves an opening, of a part that is not shared, as it is. */
+void bf_opening_move (BfOpening *opening, BfVec2 by_mm);
+
+/* Where an opening stands: it goes there as it is. */
 BfPart *
 bf_edit_place_opening (const BfPart *part, guint index, BfVec2 place_mm) G_GNUC_WARN_UNUSED_RESULT;
 

@@ -4,6 +4,7 @@
 
 #include <string.h>
 
+#include "core/edit.h"
 #include "core/tolerance.h"
 #include "fold/checks-openings.h"
 #include "fold/fold-shape.h"
@@ -141,13 +142,10 @@ move_by (const BfFold *fold, const BfOpeningResult *opening, const Way *way)
 {
   double by = bf_fix_round_up_mm (way->by_mm, fold->part->units);
   BfVec2 at = as_asked (fold, opening->face, bf_vec2_scale (way->along, by));
-  BfVec2 from = opening->asked->at_mm;
   BfFix fix = { .kind = BF_FIX_OPENING_AT };
 
-  if (opening->asked->points != NULL)
-    from = g_array_index (opening->asked->points, BfVec2, 0);
   g_ptr_array_find (fold->part->openings, opening->asked, &fix.at);
-  at = bf_vec2_add (from, at);
+  at = bf_vec2_add (bf_opening_place_mm (opening->asked), at);
   fix.value[0] = at.x;
   fix.value[1] = at.y;
   return fix;

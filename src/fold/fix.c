@@ -189,7 +189,7 @@ apply (const BfPart *part, const BfFix *fix)
     case BF_FIX_JOIN_OPEN:
       return bf_edit_corner_join (part, fix->id, fix->at, BF_JOIN_OPEN);
     case BF_FIX_OPENING_AT:
-      return bf_edit_opening_at (part, fix->at, bf_vec2 (fix->value[0], fix->value[1]));
+      return bf_edit_place_opening (part, fix->at, bf_vec2 (fix->value[0], fix->value[1]));
     case BF_FIX_OPENING_SIZE:
       return bf_edit_opening_size (part, fix->at, fix->value[0]);
     case BF_FIX_PLAN_SLOTS:

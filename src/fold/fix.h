@@ -16,7 +16,7 @@ typedef enum
   BF_FIX_RELIEF_SIZE,   /* id, at: the corner; value[0] the relief's diameter or side */
   BF_FIX_RELIEF_ROUND,  /* id, at: the corner; a round relief, its size worked out */
   BF_FIX_JOIN_OPEN,     /* id, at: the corner; left open */
-  BF_FIX_OPENING_AT,    /* at: the opening's index; value: where it goes, as in the file */
+  BF_FIX_OPENING_AT,    /* at: the opening's index; value: its new place */
   BF_FIX_OPENING_SIZE,  /* at: the opening's index; value[0] its diameter (or width) */
   BF_FIX_PLAN_SLOTS,    /* id: the flange; its slots planned, not as given */
   BF_FIX_SCORE_LEFT,    /* id: the flange; value[0] what its score leaves */

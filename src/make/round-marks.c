@@ -63,9 +63,9 @@ change (const BfPart *part, const Size *size, double to_mm)
   if (size->kind == SIZE_EDGE)
     return bf_edit_edge_length (part, size->at, to_mm);
   opening = g_ptr_array_index (part->openings, size->at);
-  return bf_edit_opening_at (part, size->at,
-                             size->kind == SIZE_OPENING_X ? bf_vec2 (to_mm, opening->at_mm.y)
-                                                          : bf_vec2 (opening->at_mm.x, to_mm));
+  return bf_edit_place_opening (part, size->at,
+                                size->kind == SIZE_OPENING_X ? bf_vec2 (to_mm, opening->at_mm.y)
+                                                             : bf_vec2 (opening->at_mm.x, to_mm));
 }
 
 static void

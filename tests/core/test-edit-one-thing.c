@@ -121,7 +121,7 @@ hole (const BfPart *part)
 static BfPart *
 moved_hole (const BfPart *part)
 {
-  return bf_edit_opening_at (part, 0, bf_vec2 (151.0, 31.0));
+  return bf_edit_place_opening (part, 0, bf_vec2 (151.0, 31.0));
 }
 
 static BfPart *
