@@ -93,7 +93,8 @@ bf_own_drill_faults (void)
 gboolean
 bf_own_drills_keep (const char *id, const char *name, const GArray *sizes_mm, GError **error)
 {
-  g_autoptr (JsonObject) object = json_object_new ();
+  static const char *const known[] = { "format", "version", "name", "sizes", NULL };
+  g_autoptr (JsonObject) object = json_object_new (), source = NULL;
   g_autofree char *new_id = NULL;
   JsonArray *list = json_array_new ();
 
@@ -104,6 +105,8 @@ bf_own_drills_keep (const char *id, const char *name, const GArray *sizes_mm, GE
     json_array_add_double_element (list, g_array_index (sizes_mm, double, i));
   bf_write_word (object, "name", name);
   json_object_set_array_member (object, "sizes", list);
+  source = bf_own_source (&bf_own_drill_kind, new_id);
+  bf_keep_unknown (object, source, known);
   if (!bf_own_write (&bf_own_drill_kind, new_id, object, error))
     return FALSE;
   bf_own_drills_read_again ();

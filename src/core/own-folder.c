@@ -206,6 +206,19 @@ bf_own_new_id (const BfOwnKind *kind, const char *name, const char *const *taken
   return id;
 }
 
+JsonObject *
+bf_own_source (const BfOwnKind *kind, const char *id)
+{
+  g_autofree char *path = NULL;
+  g_autoptr (JsonParser) parser = NULL;
+
+  g_return_val_if_fail (kind != NULL && id != NULL, NULL);
+
+  path = thing_path (kind, id);
+  parser = parse (path, NULL);
+  return parser != NULL ? json_node_dup_object (json_parser_get_root (parser)) : NULL;
+}
+
 static gboolean
 fail (GError **error, const char *path, const char *reason)
 {

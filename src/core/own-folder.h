@@ -38,6 +38,11 @@ char *bf_own_new_id (const BfOwnKind *kind,
                      const char *name,
                      const char *const *taken) G_GNUC_WARN_UNUSED_RESULT;
 
+/* What stands in a thing's file now, for bf_keep_unknown(): what a newer program or a hand wrote
+ * there stays when the thing is changed. Returns: (transfer full), NULL where there is no file or
+ * it can't be read. */
+JsonObject *bf_own_source (const BfOwnKind *kind, const char *id) G_GNUC_WARN_UNUSED_RESULT;
+
 /* Writes a thing, whole or not at all; the folder is made where it is missing. object gets the
  * format's own members. error: BF_PART_ERROR_WRITE, "PATH: what is wrong". */
 gboolean bf_own_write (const BfOwnKind *kind, const char *id, JsonObject *object, GError **error);

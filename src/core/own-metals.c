@@ -122,8 +122,10 @@ bf_own_metals_read_again (void)
 }
 
 static JsonObject *
-object_of (const BfMaterial *metal)
+object_of (const BfMaterial *metal, JsonObject *source)
 {
+  static const char *const known[] = { "format", "version", "name",    "like",         "density",
+                                       "yield",  "tensile", "elastic", "least_radius", NULL };
   JsonObject *object = json_object_new ();
 
   bf_write_word (object, "name", metal->name);
@@ -133,6 +135,7 @@ object_of (const BfMaterial *metal)
   bf_write_number (object, "tensile", metal->tensile_mpa);
   bf_write_number (object, "elastic", metal->elastic_gpa);
   bf_write_number (object, "least_radius", metal->least_radius);
+  bf_keep_unknown (object, source, known);
   return object;
 }
 
@@ -154,13 +157,14 @@ bf_own_metal_keep (const char *id, const BfMaterial *metal, GError **error)
 {
   g_autofree const char **taken = NULL;
   g_autofree char *new_id = NULL;
-  g_autoptr (JsonObject) object = NULL;
+  g_autoptr (JsonObject) object = NULL, source = NULL;
 
   g_return_val_if_fail (metal != NULL && metal->name != NULL && metal->name[0] != '\0', NULL);
 
   taken = table_ids ();
   new_id = id != NULL ? g_strdup (id) : bf_own_new_id (&bf_own_metal_kind, metal->name, taken);
-  object = object_of (metal);
+  source = bf_own_source (&bf_own_metal_kind, new_id);
+  object = object_of (metal, source);
   if (!bf_own_write (&bf_own_metal_kind, new_id, object, error))
     return NULL;
   bf_own_metals_read_again ();

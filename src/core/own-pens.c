@@ -142,21 +142,36 @@ bf_own_pens_read_again (void)
   g_clear_pointer (&own.fault, g_free);
 }
 
+/* source: the pen as it was read, or NULL. */
+static JsonObject *
+write_pen (const BfOwnPen *pen, JsonObject *source)
+{
+  static const char *const known[] = { "colour", "width", NULL };
+  JsonObject *object = json_object_new ();
+  g_autofree char *colour = g_strdup_printf ("#%06X", pen->rgb & 0xFFFFFF);
+
+  json_object_set_string_member (object, "colour", colour);
+  json_object_set_double_member (object, "width", pen->width_mm);
+  bf_keep_unknown (object, source, known);
+  return object;
+}
+
 gboolean
 bf_own_pens_keep (const BfPenSet *pens, GError **error)
 {
-  g_autoptr (JsonObject) object = json_object_new ();
+  g_autoptr (JsonObject) object = json_object_new (), source = NULL;
+  const char *known[BF_N_PENS + 3] = { "format", "version", NULL };
 
   g_return_val_if_fail (pens != NULL, FALSE);
 
+  source = bf_own_source (&kind, ID);
   for (guint i = 0; i < BF_N_PENS; i++)
     {
-      JsonObject *pen = json_object_new ();
-      g_autofree char *colour = g_strdup_printf ("#%06X", pens->pens[i].rgb & 0xFFFFFF);
-      json_object_set_string_member (pen, "colour", colour);
-      json_object_set_double_member (pen, "width", pens->pens[i].width_mm);
-      json_object_set_object_member (object, names[i], pen);
+      known[i + 2] = names[i];
+      json_object_set_object_member (
+          object, names[i], write_pen (&pens->pens[i], bf_source_object (source, names[i])));
     }
+  bf_keep_unknown (object, source, known);
   if (!bf_own_write (&kind, ID, object, error))
     return FALSE;
   bf_own_pens_read_again ();

@@ -18,6 +18,7 @@ static void
 trial_clear (gpointer data)
 {
   g_array_unref (((BfTrialRecord *)data)->strips);
+  g_clear_pointer (&((BfTrialRecord *)data)->sizes, g_array_unref);
 }
 
 /* ---- reading ------------------------------------------------------------------------------ */
@@ -47,21 +48,6 @@ read_strip (BfReader *reader, const BfPlace *place, GArray *strips)
   g_array_append_val (strips, strip);
 }
 
-static GArray *
-read_strips (BfReader *reader, const BfPlace *root)
-{
-  JsonArray *list = bf_read_list (reader, root, "strips");
-  GArray *strips = g_array_new (FALSE, TRUE, sizeof (BfTrialStrip));
-  BfPlace place;
-
-  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
-    if (bf_read_item (reader, list, i, "strips", &place))
-      read_strip (reader, &place, strips);
-  if (strips->len == 0)
-    bf_reader_expected (reader, "strips", _ ("the strips that were measured"), NULL);
-  return strips;
-}
-
 static const char *
 read_interned (BfReader *reader, const BfPlace *root, const char *name)
 {
@@ -73,13 +59,57 @@ read_interned (BfReader *reader, const BfPlace *root, const char *name)
   return g_intern_string (text);
 }
 
+static GArray *
+read_strips (BfReader *reader, const BfPlace *root)
+{
+  JsonArray *list = bf_read_list (reader, root, "strips");
+  GArray *strips = g_array_new (FALSE, TRUE, sizeof (BfTrialStrip));
+  BfPlace place;
+
+  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
+    if (bf_read_item (reader, list, i, "strips", &place))
+      read_strip (reader, &place, strips);
+  return strips;
+}
+
+static void
+read_size (BfReader *reader, const BfPlace *place, GArray *sizes)
+{
+  BfTrialSize size = { required (reader, place, "asked", &bf_rule_length),
+                       required (reader, place, "measured", &bf_rule_length) };
+
+  g_array_append_val (sizes, size);
+}
+
+/* What a finished part measured; NULL where the file has no such. */
+static GArray *
+read_made (BfReader *reader, const BfPlace *root, const char **part)
+{
+  g_autoptr (GArray) sizes = NULL;
+  JsonArray *list;
+  BfPlace made, place;
+
+  if (!bf_read_object (reader, root, "made", &made))
+    return NULL;
+  *part = read_interned (reader, &made, "part");
+  list = bf_read_list (reader, &made, "sizes");
+  sizes = g_array_new (FALSE, TRUE, sizeof (BfTrialSize));
+  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
+    if (bf_read_item (reader, list, i, "made.sizes", &place))
+      read_size (reader, &place, sizes);
+  return sizes->len > 0 ? g_steal_pointer (&sizes) : NULL;
+}
+
 static void
 read_trial (BfReader *reader, const BfPlace *root, const char *id, gpointer unused)
 {
   BfTrialRecord trial = { .id = id };
   g_autoptr (GArray) strips = read_strips (reader, root);
+  g_autoptr (GArray) sizes = read_made (reader, root, &trial.part);
 
   (void)unused;
+  if (strips->len == 0 && sizes == NULL)
+    bf_reader_expected (reader, "strips", _ ("the strips that were measured"), NULL);
   trial.material = read_interned (reader, root, "material");
   trial.date = read_interned (reader, root, "date");
   trial.thickness_mm = required (reader, root, "thickness", &bf_rule_length);
@@ -91,6 +121,7 @@ read_trial (BfReader *reader, const BfPlace *root, const char *id, gpointer unus
   if (reader->error != NULL)
     return;
   trial.strips = g_steal_pointer (&strips);
+  trial.sizes = g_steal_pointer (&sizes);
   g_array_append_val (trials, trial);
 }
 
@@ -139,9 +170,25 @@ bf_own_trial_faults (void)
 
 /* ---- writing ------------------------------------------------------------------------------ */
 
-static JsonNode *
-write_strip (const BfTrialStrip *strip)
+/* The item as it was read, by its place in the list; NULL where the list is another one by now: an
+ * item that came or went leaves nobody to say which is which. */
+static JsonObject *
+item_source (JsonObject *source, const char *name, guint n_items, guint i)
 {
+  JsonNode *node = source != NULL ? json_object_get_member (source, name) : NULL;
+  JsonArray *list =
+      node != NULL && JSON_NODE_HOLDS_ARRAY (node) ? json_node_get_array (node) : NULL;
+
+  if (list == NULL || json_array_get_length (list) != n_items)
+    return NULL;
+  node = json_array_get_element (list, i);
+  return JSON_NODE_HOLDS_OBJECT (node) ? json_node_get_object (node) : NULL;
+}
+
+static JsonNode *
+write_strip (const BfTrialStrip *strip, JsonObject *source)
+{
+  static const char *const known[] = { "length", "legs", "angle", NULL };
   g_autoptr (JsonObject) object = json_object_new ();
   JsonArray *legs = json_array_new ();
   JsonNode *node = json_node_new (JSON_NODE_OBJECT);
@@ -151,27 +198,73 @@ write_strip (const BfTrialStrip *strip)
   bf_write_number (object, "length", strip->length_mm);
   json_object_set_array_member (object, "legs", legs);
   bf_write_number (object, "angle", strip->angle_deg);
+  bf_keep_unknown (object, source, known);
   json_node_set_object (node, object);
   return node;
 }
 
-static JsonObject *
-object_of (const BfTrialRecord *trial)
+static void
+write_strips (JsonObject *object, const GArray *strips, JsonObject *source)
 {
-  JsonObject *object = json_object_new ();
-  JsonArray *strips = json_array_new ();
+  JsonArray *list = json_array_new ();
 
-  for (guint i = 0; i < trial->strips->len; i++)
-    json_array_add_element (strips, write_strip (&g_array_index (trial->strips, BfTrialStrip, i)));
+  for (guint i = 0; i < strips->len; i++)
+    json_array_add_element (list, write_strip (&g_array_index (strips, BfTrialStrip, i),
+                                               item_source (source, "strips", strips->len, i)));
+  json_object_set_array_member (object, "strips", list);
+}
+
+static JsonObject *
+write_size (const BfTrialSize *size, JsonObject *source)
+{
+  static const char *const known[] = { "asked", "measured", NULL };
+  JsonObject *object = json_object_new ();
+
+  bf_write_number (object, "asked", size->asked_mm);
+  bf_write_number (object, "measured", size->measured_mm);
+  bf_keep_unknown (object, source, known);
+  return object;
+}
+
+static void
+write_made (JsonObject *object, const BfTrialRecord *trial, JsonObject *source)
+{
+  static const char *const known[] = { "part", "sizes", NULL };
+  JsonObject *made = json_object_new ();
+  JsonArray *list = json_array_new ();
+
+  for (guint i = 0; i < trial->sizes->len; i++)
+    json_array_add_object_element (
+        list, write_size (&g_array_index (trial->sizes, BfTrialSize, i),
+                          item_source (source, "sizes", trial->sizes->len, i)));
+  bf_write_word (made, "part", trial->part);
+  json_object_set_array_member (made, "sizes", list);
+  bf_keep_unknown (made, source, known);
+  json_object_set_object_member (object, "made", made);
+}
+
+static JsonObject *
+object_of (const BfTrialRecord *trial, JsonObject *source)
+{
+  static const char *const known[] = { "format",      "version", "material", "thickness",
+                                       "way",         "date",    "strips",   "inside_radius",
+                                       "measured_to", "made",    "k",        "k_error",
+                                       NULL };
+  JsonObject *object = json_object_new ();
+
   bf_write_word (object, "material", trial->material);
   bf_write_number (object, "thickness", trial->thickness_mm);
   bf_write_word (object, "way", bf_bend_way_name (trial->way));
   bf_write_number (object, "inside_radius", trial->radius_mm);
   bf_write_word (object, "date", trial->date);
   bf_write_number (object, "measured_to", trial->measured_to_mm);
-  json_object_set_array_member (object, "strips", strips);
+  if (trial->strips->len > 0)
+    write_strips (object, trial->strips, source);
+  if (trial->sizes != NULL)
+    write_made (object, trial, bf_source_object (source, "made"));
   bf_write_number (object, "k", trial->k);
   bf_write_number (object, "k_error", trial->k_error);
+  bf_keep_unknown (object, source, known);
   return object;
 }
 
@@ -190,14 +283,16 @@ const BfTrialRecord *
 bf_own_trial_keep (const BfTrialRecord *trial, GError **error)
 {
   g_autofree char *name = NULL, *id = NULL;
-  g_autoptr (JsonObject) object = NULL;
+  g_autoptr (JsonObject) object = NULL, source = NULL;
 
-  g_return_val_if_fail (trial != NULL && trial->strips != NULL && trial->strips->len > 0, NULL);
+  g_return_val_if_fail (trial != NULL && trial->strips != NULL, NULL);
+  g_return_val_if_fail (trial->strips->len > 0 || trial->sizes != NULL, NULL);
   g_return_val_if_fail (trial->way != BF_BEND_WAY_UNSET, NULL);
 
   name = name_of (trial);
   id = trial->id != NULL ? g_strdup (trial->id) : bf_own_new_id (&bf_own_trial_kind, name, NULL);
-  object = object_of (trial);
+  source = bf_own_source (&bf_own_trial_kind, id);
+  object = object_of (trial, source);
   if (!bf_own_write (&bf_own_trial_kind, id, object, error))
     return NULL;
   bf_own_trials_read_again ();

@@ -4,15 +4,22 @@
 
 #include "core/part.h"
 
-/* The person's own trial bends: a file each in $XDG_DATA_HOME/benchfold/trial-bends. What was
- * measured is kept beside what came of it, so that it can be looked at again. K itself is worked
- * out in fold/trial-bend.h. */
+/* The person's own trial bends: a file each in $XDG_DATA_HOME/benchfold/trial-bends. Strips that
+ * were bent for it, or the first finished part, which is a trial bend too. What was measured is
+ * kept beside what came of it, so that it can be looked at again. K itself is worked out in
+ * fold/trial-bend.h. */
 
 /* One strip as it was measured. */
 typedef struct
 {
   double length_mm, legs_mm[2], angle_deg;
 } BfTrialStrip;
+
+/* One size of a finished part that a trial bend comes from. */
+typedef struct
+{
+  double asked_mm, measured_mm;
+} BfTrialSize;
 
 typedef struct
 {
@@ -22,8 +29,10 @@ typedef struct
   double thickness_mm, radius_mm;
   BfBendWay way;
   double measured_to_mm; /* each length may be off by so much either way */
-  GArray *strips;        /* BfTrialStrip, at least one */
-  double k, k_error;     /* the mean of the strips, and how far off it may be either way */
+  GArray *strips;        /* BfTrialStrip, at least one; none where a finished part was measured */
+  const char *part;      /* the finished part's name; NULL where strips were bent */
+  GArray *sizes;         /* BfTrialSize, of the finished part; NULL where strips were bent */
+  double k, k_error;     /* the mean of what was measured, and how far off it may be either way */
 } BfTrialRecord;
 
 /* All of them by id; n_trials: (out). Read from the disk when first asked for. Owned by the

@@ -20,3 +20,15 @@ put_own (const char *folder, const char *name, const char *text)
   g_file_set_contents (path, text, -1, &error);
   g_assert_no_error (error);
 }
+
+char *
+get_own (const char *folder, const char *name)
+{
+  g_autofree char *path = own_path (folder, name);
+  g_autoptr (GError) error = NULL;
+  char *text = NULL;
+
+  g_file_get_contents (path, &text, NULL, &error);
+  g_assert_no_error (error);
+  return text;
+}

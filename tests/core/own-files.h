@@ -10,4 +10,7 @@
 char *own_path (const char *folder, const char *name);
 
 /* Puts a text there. */
+/* What stands in it now. Returns: (transfer full). */
+char *get_own (const char *folder, const char *name) G_GNUC_WARN_UNUSED_RESULT;
+
 void put_own (const char *folder, const char *name, const char *text);

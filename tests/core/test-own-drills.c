@@ -78,11 +78,27 @@ test_by_hand (void)
   g_assert_cmpfloat_with_epsilon (g_array_index (boxes[0].sizes_mm, double, 2), 6.5, 1e-12);
 }
 
+/* What a newer program or a hand wrote into the file stays when the box is changed. */
+static void
+test_unknown_is_kept (void)
+{
+  g_autoptr (GArray) sizes = bf_drills_parse ("5; 6", BF_UNITS_MM, NULL);
+  g_autofree char *text = NULL;
+
+  put_own ("drills", "u.json", HEAD "\"name\": \"x\", \"sizes\": [3], \"shelf\": {\"row\": 2}}");
+  g_assert_true (bf_own_drills_keep ("u", "Changed", sizes, NULL));
+  text = get_own ("drills", "u.json");
+  g_assert_nonnull (strstr (text, "\"shelf\": {\"row\": 2}"));
+  g_assert_nonnull (strstr (text, "\"sizes\": [5, 6]"));
+  g_assert_null (strstr (text, "\"x\""));
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
   g_test_add_func ("/own-drills/keep", test_keep);
   g_test_add_func ("/own-drills/by-hand", test_by_hand);
+  g_test_add_func ("/own-drills/unknown-is-kept", test_unknown_is_kept);
   return g_test_run ();
 }

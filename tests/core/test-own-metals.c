@@ -146,6 +146,32 @@ test_keep (void)
   g_assert_cmpfloat_with_epsilon (kept->yield_mpa, 321.5, 1e-9);
 }
 
+/* What a newer program or a hand wrote into the file stays; what is known and was taken out goes.
+ */
+static void
+test_unknown_is_kept (void)
+{
+  BfMaterial metal = a_metal ("Barn steel");
+  g_autofree char *text = NULL, *anew = NULL;
+
+  put_own ("metals", "barn.json",
+           "{\"format\": \"benchfold-metal\", \"version\": 1, \"name\": \"x\", \"density\": 7850, "
+           "\"yield\": 210, \"tensile\": 340, \"elastic\": 210, \"least_radius\": 0.5, "
+           "\"like\": \"zinc\", \"heat\": [7, \"A\"]}");
+  metal.like = NULL;
+  g_assert_nonnull (bf_own_metal_keep ("barn", &metal, NULL));
+  text = get_own ("metals", "barn.json");
+  g_assert_nonnull (strstr (text, "\"heat\": [7, \"A\"]"));
+  g_assert_nonnull (strstr (text, "\"yield\": 321.5"));
+  g_assert_null (strstr (text, "zinc"));
+
+  /* A file that can't be read keeps nobody from writing it anew. */
+  put_own ("metals", "barn.json", "{");
+  g_assert_nonnull (bf_own_metal_keep ("barn", &metal, NULL));
+  anew = get_own ("metals", "barn.json");
+  g_assert_null (strstr (anew, "heat"));
+}
+
 /* Names that are none, and those of the table, get an id of their own all the same. */
 static void
 test_ids (void)
@@ -226,6 +252,7 @@ main (int argc, char **argv)
   g_test_add_func ("/own-metals/broken", test_broken);
   g_test_add_func ("/own-metals/not-files", test_not_files);
   g_test_add_func ("/own-metals/keep", test_keep);
+  g_test_add_func ("/own-metals/unknown-is-kept", test_unknown_is_kept);
   g_test_add_func ("/own-metals/ids", test_ids);
   g_test_add_func ("/own-metals/not-written", test_not_written);
   g_test_add_func ("/own-metals/gauges", test_gauges);

@@ -94,6 +94,22 @@ test_keep (void)
   g_assert_cmpfloat_with_epsilon (bf_own_pens ()->pens[BF_PEN_SCORE].width_mm, 0.7, 1e-12);
 }
 
+/* What a newer program or a hand wrote into the file, at its top or in a pen, stays. */
+static void
+test_unknown_is_kept (void)
+{
+  BfPenSet pens = *bf_pens_default ();
+  g_autofree char *text = NULL;
+
+  put_own (".", "pens.json", HEAD ", \"holder\": 7, \"cut\": {\"width\": 0.5, \"tip\": \"felt\"}}");
+  pens.pens[BF_PEN_CUT].width_mm = 0.7;
+  g_assert_true (bf_own_pens_keep (&pens, NULL));
+  text = get_own (".", "pens.json");
+  g_assert_nonnull (strstr (text, "\"holder\": 7"));
+  g_assert_nonnull (
+      strstr (text, "\"cut\": {\"colour\": \"#000000\", \"width\": 0.7, \"tip\": \"felt\"}"));
+}
+
 static void
 test_in_words (void)
 {
@@ -122,6 +138,7 @@ main (int argc, char **argv)
   g_test_add_func ("/own-pens/read", test_read);
   g_test_add_func ("/own-pens/broken", test_broken);
   g_test_add_func ("/own-pens/keep", test_keep);
+  g_test_add_func ("/own-pens/unknown-is-kept", test_unknown_is_kept);
   g_test_add_func ("/own-pens/in-words", test_in_words);
   return g_test_run ();
 }

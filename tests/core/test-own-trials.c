@@ -81,6 +81,11 @@ test_broken (void)
     { HEAD "\"strips\": [{\"length\": 1, \"legs\": [1]}], " REST, "strips[0].legs" },
     { HEAD "\"strips\": [{\"length\": 1, \"legs\": [1, \"x\"]}], " REST, "strips[0].legs[1]" },
     { HEAD "\"strips\": [7], " REST, "strips[0]" },
+    { HEAD "\"made\": {\"part\": \"x\", \"sizes\": []}, " REST, "strips" },
+    { HEAD "\"made\": {\"sizes\": [{\"asked\": 1, \"measured\": 1}]}, " REST, "made.part" },
+    { HEAD "\"made\": {\"part\": \"x\", \"sizes\": [{\"asked\": 1}]}, " REST,
+      "made.sizes[0].measured" },
+    { HEAD "\"made\": 7, " REST, "made" },
     { HEAD STRIPS "\"material\": \"zinc\"}", "date" },
     { HEAD STRIPS "\"k\": 1.1, "
                   "\"material\": \"zinc\"}",
@@ -100,6 +105,81 @@ test_broken (void)
       g_assert_nonnull (strstr (bf_own_trial_faults ()[0], rows[i].says));
     }
   g_assert_cmpstr (bf_own_trial_find ("b")->date, ==, "2026-03-01");
+}
+
+/* The first finished part is a trial bend too: its sizes stand where strips would. */
+static void
+test_of_a_finished_part (void)
+{
+  g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (BfTrialStrip));
+  g_autoptr (GArray) sizes = g_array_new (FALSE, FALSE, sizeof (BfTrialSize));
+  g_autoptr (BfPart) part = bf_first_part (BF_UNITS_MM), fitted = NULL;
+  BfTrialRecord trial = { .material = "mild-steel",
+                          .date = "2026-01-31",
+                          .thickness_mm = 1.5,
+                          .radius_mm = 1.5,
+                          .way = BF_BEND_WAY_BAR,
+                          .measured_to_mm = 0.15,
+                          .strips = strips,
+                          .part = "Spoke tray",
+                          .sizes = sizes,
+                          .k = 0.37,
+                          .k_error = 0.03 };
+  const BfTrialRecord *kept;
+  BfTrialSize size = { 200.0, 200.8 };
+
+  bf_own_trials_read_again ();
+  g_array_append_val (sizes, size);
+  kept = bf_own_trial_keep (&trial, NULL);
+  g_assert_nonnull (kept);
+  bf_own_trials_read_again ();
+  kept = bf_own_trial_for (part);
+  g_assert_cmpstr (kept->part, ==, "Spoke tray");
+  g_assert_cmpuint (kept->strips->len, ==, 0);
+  g_assert_cmpuint (kept->sizes->len, ==, 1);
+  g_assert_cmpfloat_with_epsilon (g_array_index (kept->sizes, BfTrialSize, 0).asked_mm, 200.0,
+                                  1e-12);
+  g_assert_cmpfloat_with_epsilon (g_array_index (kept->sizes, BfTrialSize, 0).measured_mm, 200.8,
+                                  1e-12);
+  fitted = bf_edit_fit_trial_bend (part);
+  g_assert_cmpfloat_with_epsilon (bf_part_resolve_bend (fitted, NULL).allowance.k, 0.37, 1e-12);
+}
+
+/* What a newer program or a hand wrote into the file, at its top, in a strip or in what a finished
+ * part measured, stays; of a strip only while there are as many. */
+static void
+test_unknown_is_kept (void)
+{
+  static const char *const stays[] = { "\"bar\": \"the long one\"", "\"wavy\": true",
+                                       "\"by\": \"Ann\"", "\"at\": \"left\"" };
+  const BfTrialRecord *was;
+  BfTrialRecord changed;
+  BfTrialStrip strip;
+  g_autofree char *text = NULL, *fewer = NULL;
+
+  put_own ("trial-bends", "u.json",
+           HEAD "\"strips\": [{\"length\": 100, \"legs\": [51, 51], \"wavy\": true}], "
+                "\"made\": {\"part\": \"x\", \"by\": \"Ann\", \"sizes\": "
+                "[{\"asked\": 9, \"measured\": 8, \"at\": \"left\"}]}, "
+                "\"bar\": \"the long one\", " REST);
+  bf_own_trials_read_again ();
+  was = bf_own_trial_find ("u");
+  changed = *was;
+  changed.k = 0.4;
+  g_assert_nonnull (bf_own_trial_keep (&changed, NULL));
+  text = get_own ("trial-bends", "u.json");
+  for (guint i = 0; i < G_N_ELEMENTS (stays); i++)
+    g_assert_nonnull (strstr (text, stays[i]));
+  g_assert_nonnull (strstr (text, "\"k\": 0.4,"));
+
+  was = bf_own_trial_find ("u");
+  changed = *was;
+  strip = g_array_index (was->strips, BfTrialStrip, 0);
+  g_array_append_val (changed.strips, strip);
+  g_assert_nonnull (bf_own_trial_keep (&changed, NULL));
+  fewer = get_own ("trial-bends", "u.json");
+  g_assert_null (strstr (fewer, "wavy"));
+  g_assert_nonnull (strstr (fewer, "Ann"));
 }
 
 /* One step inside and one outside of what is let pass: 3 in 100 of the thickness, a quarter of it
@@ -225,6 +305,8 @@ main (int argc, char **argv)
   g_test_add_func ("/own-trials/keep", test_keep);
   g_test_add_func ("/own-trials/broken", test_broken);
   g_test_add_func ("/own-trials/fits", test_fits);
+  g_test_add_func ("/own-trials/of-a-finished-part", test_of_a_finished_part);
+  g_test_add_func ("/own-trials/unknown-is-kept", test_unknown_is_kept);
   g_test_add_func ("/own-trials/best", test_best);
   g_test_add_func ("/own-trials/set-up-changes", test_set_up_changes);
   g_test_add_func ("/own-trials/hems", test_hems);
