@@ -10,10 +10,13 @@
 #include "app/small-window.h"
 #include "app/window.h"
 #include "core/defaults.h"
-#include "core/tolerance.h"
+#include "core/own-trials.h"
 #include "core/today.h"
 #include "core/units.h"
 #include "make/sizes.h"
+
+/* What is still off by less reads as nothing. */
+#define LEAST_TOLD_MM 0.05
 
 typedef struct
 {
@@ -24,8 +27,9 @@ typedef struct
   GPtrArray *fields; /* GtkEntry, one a size */
   GtkEntry *radius;
   GtkLabel *cause, *change;
-  GtkWidget *correct;
-  BfPart *next; /* what the next blank is of, or NULL */
+  GtkWidget *correct, *keep;
+  BfPart *next;        /* what the next blank is of, or NULL */
+  BfTrialRecord trial; /* what it is as a trial bend; no sizes: it is none */
 } FirstMadeWindow;
 
 /* The sizes that were measured, each over what it reaches. FALSE where one is no length.
@@ -59,12 +63,19 @@ change_words (FirstMadeWindow *self, const BfSecondMake *second)
     return g_strdup ("");
   fold = bf_fold (self->next);
   changes = bf_setup_changes (self->fold, fold);
-  if (second->left_mm < BF_TOLERANCE_SIZE_MM)
+  if (second->left_mm < LEAST_TOLD_MM)
     /* Translators: what would change, "K 0.42 → 0.395, blank …". */
     return g_strdup_printf (_ ("The next one: %s."), changes != NULL ? changes : "");
   /* Translators: what would change, "K 0.42 → 0.395, blank …"; and a length with its unit. */
   return g_strdup_printf (_ ("The next one: %s. Sizes like these would then be off by %s at most."),
                           changes != NULL ? changes : "", left);
+}
+
+static void
+clear_trial (FirstMadeWindow *self)
+{
+  g_clear_pointer (&self->trial.strips, g_array_unref);
+  g_clear_pointer (&self->trial.sizes, g_array_unref);
 }
 
 static void
@@ -74,6 +85,7 @@ show (FirstMadeWindow *self, const char *cause, const char *change)
   gtk_label_set_label (self->change, change);
   gtk_widget_set_visible (GTK_WIDGET (self->change), change[0] != '\0');
   gtk_widget_set_sensitive (self->correct, self->next != NULL);
+  gtk_widget_set_visible (self->keep, self->trial.sizes != NULL);
 }
 
 static void
@@ -85,6 +97,7 @@ changed_cb (FirstMadeWindow *self)
   BfSecondMake second;
 
   g_clear_pointer (&self->next, bf_part_unref);
+  clear_trial (self);
   if (!read_sizes (self, measured, &radius_mm) ||
       !bf_second_make (self->fold, (const BfMadeSize *)(gpointer)measured->data, measured->len,
                        radius_mm, &second))
@@ -96,6 +109,7 @@ changed_cb (FirstMadeWindow *self)
       return;
     }
   self->next = bf_second_make_part (self->fold, &second, today);
+  (void)bf_second_make_trial (self->fold, &second, measured, today, &self->trial);
   cause = bf_second_make_words (self->fold, &second);
   change = change_words (self, &second);
   show (self, cause, change);
@@ -114,9 +128,31 @@ tell (FirstMadeWindow *self)
     bf_window_notify (BF_WINDOW (below), words);
 }
 
+/* FALSE where it could not be kept, which is told. */
+static gboolean
+keep_trial (FirstMadeWindow *self)
+{
+  g_autoptr (GError) error = NULL;
+  const BfTrialRecord *kept = bf_own_trial_keep (&self->trial, &error);
+
+  if (kept == NULL)
+    {
+      gtk_label_set_label (self->change, error->message);
+      return FALSE;
+    }
+  bf_part_unref (self->next);
+  self->next = bf_second_make_part_tried (self->fold, kept);
+  return TRUE;
+}
+
 static void
 correct_cb (FirstMadeWindow *self)
 {
+  gboolean keeps =
+      self->trial.sizes != NULL && gtk_check_button_get_active (GTK_CHECK_BUTTON (self->keep));
+
+  if (keeps && !keep_trial (self))
+    return;
   bf_setup_edit (self->document, g_steal_pointer (&self->next), _ ("Corrected by the first one"),
                  NULL);
   tell (self);
@@ -129,6 +165,7 @@ first_made_window_free (gpointer data)
   FirstMadeWindow *self = data;
 
   g_clear_pointer (&self->next, bf_part_unref);
+  clear_trial (self);
   g_ptr_array_unref (self->fields);
   g_array_unref (self->sizes);
   bf_fold_unref (self->fold);
@@ -176,6 +213,10 @@ add_rows (FirstMadeWindow *self)
                        GTK_WIDGET (self->radius));
   self->cause = bf_small_window_add_words (self->frame, "");
   self->change = bf_small_window_add_words (self->frame, "");
+  self->keep = gtk_check_button_new_with_mnemonic (
+      _ ("_Keep this K as a trial bend, for other parts bent like it"));
+  gtk_check_button_set_active (GTK_CHECK_BUTTON (self->keep), TRUE);
+  bf_small_window_add_wide (self->frame, self->keep);
 }
 
 void
@@ -195,7 +236,7 @@ bf_first_made_window_open (GtkWidget *anchor, BfDocument *document)
   g_object_set_data_full (G_OBJECT (self->frame->window), "first-made", self,
                           first_made_window_free);
   add_rows (self);
-  self->correct = bf_small_window_add_button (self->frame, _ ("_Correct the next blank"), TRUE);
+  self->correct = bf_small_window_add_button (self->frame, _ ("Co_rrect the next blank"), TRUE);
   g_signal_connect_swapped (self->correct, "clicked", G_CALLBACK (correct_cb), self);
   changed_cb (self);
   bf_small_window_present (self->frame, _ ("_Close"));

@@ -25,6 +25,7 @@
 typedef struct
 {
   char *id, *words;
+  gboolean fixed;  /* can be looked at, but not changed */
   GBytes *removed; /* NULL where it is there */
 } Item;
 
@@ -65,13 +66,15 @@ item_free (gpointer data)
 
 /* ---- what there is ------------------------------------------------------------------------- */
 
-static void
+static Item *
 add_item (OwnThingsWindow *self, const char *id, char *words)
 {
   Item *item = g_new0 (Item, 1);
 
-  *item = (Item){ g_strdup (id), words, NULL };
+  item->id = g_strdup (id);
+  item->words = words;
   g_ptr_array_add (self->items, item);
+  return item;
 }
 
 static void
@@ -81,7 +84,7 @@ add_metals (OwnThingsWindow *self)
   const BfMaterial *const *all = bf_own_metals (&n);
 
   for (guint i = 0; i < n; i++)
-    add_item (self, all[i]->id, g_strdup (all[i]->name));
+    (void)add_item (self, all[i]->id, g_strdup (all[i]->name));
 }
 
 static void
@@ -94,7 +97,7 @@ add_boxes (OwnThingsWindow *self)
     {
       g_autofree char *drills = bf_setup_drills_words (all[i].sizes_mm);
 
-      add_item (self, all[i].id, g_strdup_printf ("%s: %s", all[i].name, drills));
+      (void)add_item (self, all[i].id, g_strdup_printf ("%s: %s", all[i].name, drills));
     }
 }
 
@@ -110,8 +113,14 @@ add_trials (OwnThingsWindow *self)
       g_autofree char *what = bf_trial_bend_words (&all[i], units);
       g_autofree char *k = bf_format_decimal (all[i].k, 3);
       g_autofree char *off = bf_format_decimal (all[i].k_error, 3);
+      g_autofree char *words = g_strdup_printf ("%s: K %s ± %s, %s", what, k, off, all[i].date);
 
-      add_item (self, all[i].id, g_strdup_printf ("%s: K %s ± %s, %s", what, k, off, all[i].date));
+      add_item (self, all[i].id,
+                all[i].part == NULL
+                    ? g_steal_pointer (&words)
+                    /* Translators: a trial bend with its K and day, and a part's name. */
+                    : g_strdup_printf (_ ("%s, from the finished “%s”"), words, all[i].part))
+          ->fixed = all[i].part != NULL;
     }
 }
 
@@ -138,9 +147,7 @@ list_again (OwnThingsWindow *self)
 
       if (item->removed == NULL)
         continue;
-      add_item (self, item->id, g_strdup (item->words));
-      ((Item *)g_ptr_array_index (self->items, self->items->len - 1))->removed =
-          g_bytes_ref (item->removed);
+      add_item (self, item->id, g_strdup (item->words))->removed = g_bytes_ref (item->removed);
     }
   g_ptr_array_sort (self->items, compare_items);
 }
@@ -256,8 +263,10 @@ add_row (OwnThingsWindow *self, Item *item, int at)
                        1);
       return;
     }
-  gtk_grid_attach (self->rows, button_new (self, item, _ ("Change…"), G_CALLBACK (change_cb)), 1,
-                   at, 1, 1);
+  gtk_grid_attach (
+      self->rows,
+      button_new (self, item, item->fixed ? _ ("Look at…") : _ ("Change…"), G_CALLBACK (change_cb)),
+      1, at, 1, 1);
   gtk_grid_attach (self->rows, button_new (self, item, _ ("Remove"), G_CALLBACK (remove_cb)), 2, at,
                    1, 1);
 }

@@ -321,6 +321,38 @@ open_for_score (GtkWidget *anchor, BfDocument *document)
   return frame->window;
 }
 
+static void
+add_size (BfSmallWindow *frame, const BfTrialSize *size, BfUnits units)
+{
+  g_autofree char *asked = bf_format_length (size->asked_mm, units);
+  g_autofree char *measured = bf_format_length (size->measured_mm, units);
+  /* Translators: what a size was asked to be, and what it measured, each with its unit. */
+  g_autofree char *words = g_strdup_printf (_ ("asked %s, measured %s"), asked, measured);
+
+  bf_small_window_add_words (frame, words);
+}
+
+/* What a finished part measured is looked at, not typed again: the part that it came from may be
+ * another one by now. */
+static GtkWindow *
+open_for_finished (GtkWidget *anchor, BfDocument *document, const BfTrialRecord *was)
+{
+  BfUnits units = bf_document_get_part (document)->units;
+  BfSmallWindow *frame = bf_small_window_new (anchor, _ ("Trial bend"));
+  g_autofree char *what = bf_trial_bend_words (was, units);
+  /* Translators: what a trial bend is of, and the name of a finished part. */
+  g_autofree char *words =
+      g_strdup_printf (_ ("%s. It comes from the finished “%s”; measure another one at “What came "
+                          "out of the first one…”, or bend strips, to have a newer one."),
+                       what, was->part);
+
+  bf_small_window_add_words (frame, words);
+  for (guint i = 0; i < was->sizes->len; i++)
+    add_size (frame, &g_array_index (was->sizes, BfTrialSize, i), units);
+  bf_small_window_present (frame, _ ("_Close"));
+  return frame->window;
+}
+
 GtkWindow *
 bf_trial_bend_window_open (GtkWidget *anchor, BfDocument *document, const char *id)
 {
@@ -332,6 +364,8 @@ bf_trial_bend_window_open (GtkWidget *anchor, BfDocument *document, const char *
   if (was == NULL &&
       bf_part_resolve_bend (bf_document_get_part (document), NULL).way == BF_BEND_WAY_SCORE)
     return open_for_score (anchor, document);
+  if (was != NULL && was->sizes != NULL)
+    return open_for_finished (anchor, document, was);
   self = g_new0 (TrialWindow, 1);
   self->document = g_object_ref (document);
   self->frame = bf_small_window_new (anchor, _ ("Trial bend"));

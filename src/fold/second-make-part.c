@@ -1,5 +1,6 @@
 /* SPDX-FileCopyrightText: Benchfold contributors
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/compare.h"
 #include "core/defaults.h"
 #include "core/edit.h"
 #include "fold/allowance.h"
@@ -140,5 +141,79 @@ bf_second_make_part (const BfFold *fold, const BfSecondMake *second, const char 
     return NULL;
   part = second->cause == BF_MADE_ALLOWANCE ? with_k (fold, second) : with_radius (fold, second);
   part->bend.corrected = g_intern_string (day);
+  return part;
+}
+
+/* ---- kept as a trial bend ------------------------------------------------------------------ */
+
+/* TRUE where the figures are of a bend such as the part's own: K of another is not told by them. */
+static gboolean
+is_of_the_part (const BfFold *fold, const BfBendResult *bend)
+{
+  BfBend own = bf_part_resolve_bend (fold->asked, NULL);
+  double k = bf_allowance_k (&own.allowance, own.inside_radius_mm, fold->asked->metal.thickness_mm);
+
+  return bend->way == own.way && own.way != BF_BEND_WAY_SCORE &&
+         bf_is_same_size (bend->inside_radius_mm, own.inside_radius_mm) &&
+         bf_is_same_size (bend->k, k);
+}
+
+static GArray *
+sizes_of_trial (const GArray *sizes)
+{
+  GArray *kept = g_array_new (FALSE, FALSE, sizeof (BfTrialSize));
+
+  for (guint i = 0; i < sizes->len; i++)
+    {
+      const BfMadeSize *made = &g_array_index (sizes, BfMadeSize, i);
+      BfTrialSize size = { made->asked_mm, made->measured_mm };
+
+      g_array_append_val (kept, size);
+    }
+  return kept;
+}
+
+gboolean
+bf_second_make_trial (const BfFold *fold,
+                      const BfSecondMake *second,
+                      const GArray *sizes,
+                      const char *day,
+                      BfTrialRecord *trial)
+{
+  const BfPart *part;
+
+  g_return_val_if_fail (fold != NULL && second != NULL && sizes != NULL, FALSE);
+  g_return_val_if_fail (day != NULL && trial != NULL, FALSE);
+
+  part = fold->asked;
+  if (second->cause != BF_MADE_ALLOWANCE ||
+      !is_of_the_part (fold, bf_fold_bend (fold, second->like)))
+    return FALSE;
+  *trial = (BfTrialRecord){
+    .material =
+        g_intern_string (part->metal.material != NULL ? part->metal.material : "mild-steel"),
+    .date = g_intern_string (day),
+    .thickness_mm = part->metal.thickness_mm,
+    .radius_mm = second->radius_mm,
+    .way = bf_fold_bend (fold, second->like)->way,
+    .measured_to_mm = BF_MADE_MEASURED_TO_MM,
+    .strips = g_array_new (FALSE, FALSE, sizeof (BfTrialStrip)),
+    .part = g_intern_string (part->name != NULL ? part->name : ""),
+    .sizes = sizes_of_trial (sizes),
+    .k = second->k,
+    .k_error = MIN (second->k_error, 1.0),
+  };
+  return TRUE;
+}
+
+BfPart *
+bf_second_make_part_tried (const BfFold *fold, const BfTrialRecord *kept)
+{
+  BfPart *part;
+
+  g_return_val_if_fail (fold != NULL && kept != NULL, NULL);
+
+  part = bf_edit_trial_bend (fold->asked, kept);
+  part->bend.corrected = kept->date;
   return part;
 }

@@ -5,9 +5,6 @@
 #include "fold/allowance.h"
 #include "fold/bar-line.h"
 
-/* How well a finished size is measured, either way (common practice). */
-#define MEASURED_MM 0.15
-
 /* K of metal lies between these; what would need another is no matter of K. */
 #define LEAST_K 0.25
 #define MOST_K 0.55
@@ -79,7 +76,7 @@ size_spread_mm (const BfFold *fold, const BfMadeSize *size)
 {
   double edge = hypot (bf_error_of_source (fold, 0, BF_ERROR_MARKING),
                        bf_error_of_source (fold, 0, BF_ERROR_CUTTING));
-  double spread = hypot (MEASURED_MM, edge * sqrt (size->n_cut_edges));
+  double spread = hypot (BF_MADE_MEASURED_TO_MM, edge * sqrt (size->n_cut_edges));
 
   for (guint k = 0; k < 2; k++)
     if (size->bends[k] >= 0)
@@ -165,7 +162,7 @@ expected_mm (const BfFold *fold, const BfMadeSize *size)
   BfExpectedError error;
 
   bf_made_expected (fold, size, &error);
-  return hypot (error.total_mm, MEASURED_MM);
+  return hypot (error.total_mm, BF_MADE_MEASURED_TO_MM);
 }
 
 static gboolean

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "core/own-trials.h"
 #include "fold/expected-error.h"
 
 /* The first finished part corrects the second: from sizes as they came out, the likeliest cause of
@@ -45,6 +46,9 @@ typedef struct
   double left_mm;   /* the most that any of these sizes would still be off */
 } BfSecondMake;
 
+/* How well a finished size is measured, either way (common practice). */
+#define BF_MADE_MEASURED_TO_MM 0.15
+
 /* A flange's length as measured: over its own bend to its tip, or to the bend at its tip. FALSE
  * where there is no such flange. */
 gboolean bf_made_flange (const BfFold *fold, const char *id, double measured_mm, BfMadeSize *size);
@@ -79,6 +83,21 @@ gboolean bf_second_make (const BfFold *fold,
 BfPart *bf_second_make_part (const BfFold *fold,
                              const BfSecondMake *second,
                              const char *day) G_GNUC_WARN_UNUSED_RESULT;
+
+/* The finished part as a trial bend, to be kept for others of its metal, thickness, way and radius.
+ * FALSE, trial untouched, where it is none: another cause than the allowance, a scored bend, or
+ * figures of a bend with a radius, way or K of its own. trial: (out): its id NULL, its strips and
+ * sizes to be unreferenced; day as above. */
+gboolean bf_second_make_trial (const BfFold *fold,
+                               const BfSecondMake *second,
+                               const GArray *sizes,
+                               const char *day,
+                               BfTrialRecord *trial);
+
+/* The part that the next blank is of with that trial bend, once it is kept: as asked, with its K,
+ * and the day. Returns: (transfer full). */
+BfPart *bf_second_make_part_tried (const BfFold *fold,
+                                   const BfTrialRecord *kept) G_GNUC_WARN_UNUSED_RESULT;
 
 /* What to tell the person: the cause and what to change, a sentence or two. Returns: (transfer
  * full). */

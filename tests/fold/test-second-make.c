@@ -5,6 +5,7 @@
 #include "core/edit.h"
 #include "fold/allowance.h"
 #include "fold/bar-line.h"
+#include "core/defaults.h"
 #include "fold/second-make.h"
 
 #include "make-part.h"
@@ -295,6 +296,100 @@ test_next_k (void)
   g_assert_cmpstr (part->bend.corrected, ==, "2026-01-31");
 }
 
+/* The K that a finished part tells goes for others of its kind, and is kept as a trial bend. */
+static void
+test_kept_as_trial (void)
+{
+  g_autoptr (BfFold) fold = fold_tray ();
+  g_autoptr (GArray) sizes = g_array_new (FALSE, TRUE, sizeof (BfMadeSize)), strips = NULL,
+                     kept_sizes = NULL;
+  BfSecondMake second = { .cause = BF_MADE_ALLOWANCE, .k = 0.47, .k_error = 1.7, .radius_mm = 1.5 };
+  BfMadeSize size;
+  BfTrialRecord trial = { .k = 7.0 };
+  g_autoptr (BfPart) part = NULL;
+
+  g_assert_true (bf_made_flange (fold, "f0", 40.4, &size));
+  g_array_append_val (sizes, size);
+  g_assert_true (bf_second_make_trial (fold, &second, sizes, "2026-01-31", &trial));
+  strips = trial.strips;
+  kept_sizes = trial.sizes;
+  g_assert_cmpstr (trial.material, ==, "mild-steel");
+  g_assert_cmpint (trial.way, ==, BF_BEND_WAY_BAR);
+  g_assert_cmpfloat_with_epsilon (trial.k, 0.47, 1e-12);
+  g_assert_cmpfloat_with_epsilon (trial.k_error, 1.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (trial.radius_mm, 1.5, 1e-12);
+  g_assert_cmpuint (trial.strips->len, ==, 0);
+  g_assert_cmpuint (trial.sizes->len, ==, 1);
+  g_assert_cmpfloat_with_epsilon (g_array_index (trial.sizes, BfTrialSize, 0).measured_mm, 40.4,
+                                  1e-12);
+  g_assert_true (bf_trial_fits (&trial, fold->asked, NULL));
+
+  trial.id = "shed";
+  part = bf_second_make_part_tried (fold, &trial);
+  g_assert_cmpint (part->bend.allowance.rule, ==, BF_ALLOWANCE_TRIAL_BEND);
+  g_assert_cmpstr (part->bend.allowance.trial_id, ==, "shed");
+  g_assert_cmpfloat_with_epsilon (bf_part_resolve_bend (part, NULL).allowance.k, 0.47, 1e-12);
+  g_assert_cmpstr (part->bend.corrected, ==, "2026-01-31");
+}
+
+/* What would not go for other parts is no trial bend. */
+static void
+test_not_kept_as_trial (void)
+{
+  static const struct
+  {
+    BfMadeCause cause;
+    BfBendWay way;       /* of the flange */
+    double radius_mm, k; /* of the flange; NAN: the part's */
+    gboolean is_one;
+  } rows[] = {
+    { BF_MADE_ALLOWANCE, BF_BEND_WAY_UNSET, NAN, NAN, TRUE },
+    { BF_MADE_RADIUS, BF_BEND_WAY_UNSET, NAN, NAN, FALSE },
+    { BF_MADE_OFF_LINE, BF_BEND_WAY_UNSET, NAN, NAN, FALSE },
+    { BF_MADE_AS_ASKED, BF_BEND_WAY_UNSET, NAN, NAN, FALSE },
+    { BF_MADE_ALLOWANCE, BF_BEND_WAY_BRAKE, NAN, NAN, FALSE },
+    { BF_MADE_ALLOWANCE, BF_BEND_WAY_UNSET, 3.0, NAN, FALSE },
+    { BF_MADE_ALLOWANCE, BF_BEND_WAY_UNSET, NAN, 0.3, FALSE },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (GArray) sizes = g_array_new (FALSE, FALSE, sizeof (BfMadeSize));
+      BfFlange *first = g_ptr_array_index (part->flanges, 0);
+      BfSecondMake second = { .cause = rows[i].cause, .k = 0.47, .k_error = 0.02 };
+      BfTrialRecord trial = { .k = 7.0 };
+
+      first->bend.way = rows[i].way;
+      first->bend.inside_radius_mm = rows[i].radius_mm;
+      first->bend.allowance.k = rows[i].k;
+      fold = bf_fold (part);
+      g_test_message ("row %u", i);
+      g_assert_cmpint (bf_second_make_trial (fold, &second, sizes, "2026-01-31", &trial), ==,
+                       rows[i].is_one);
+      g_assert_true ((trial.k > 1.0) != rows[i].is_one);
+      g_clear_pointer (&trial.strips, g_array_unref);
+      g_clear_pointer (&trial.sizes, g_array_unref);
+    }
+}
+
+/* A score tells of its skin, which is another at every groove. */
+static void
+test_score_is_no_trial (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = NULL;
+  g_autoptr (GArray) sizes = g_array_new (FALSE, FALSE, sizeof (BfMadeSize));
+  BfSecondMake second = { .cause = BF_MADE_ALLOWANCE, .k = 0.47, .k_error = 0.02 };
+  BfTrialRecord trial;
+
+  part->bend.way = BF_BEND_WAY_SCORE;
+  part->bend.inside_radius_mm = 0.0;
+  fold = bf_fold (part);
+  g_assert_false (bf_second_make_trial (fold, &second, sizes, "2026-01-31", &trial));
+}
+
 /* Sizes that contradict each other, or that no bend could leave, correct nothing. */
 static void
 test_not_told (void)
@@ -389,6 +484,9 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/second-make/noise", test_noise);
   g_test_add_func ("/fold/second-make/next-blank", test_next_blank);
   g_test_add_func ("/fold/second-make/next-k", test_next_k);
+  g_test_add_func ("/fold/second-make/kept-as-trial", test_kept_as_trial);
+  g_test_add_func ("/fold/second-make/not-kept-as-trial", test_not_kept_as_trial);
+  g_test_add_func ("/fold/second-make/score-is-no-trial", test_score_is_no_trial);
   g_test_add_func ("/fold/second-make/not-told", test_not_told);
   g_test_add_func ("/fold/second-make/edges", test_edges);
   g_test_add_func ("/fold/second-make/refused", test_refused);
