@@ -86,13 +86,33 @@ corner_words (const BfMarking *marking, BfUnits units)
                           width, height);
 }
 
+/* Which arrow is which distance, where the picture tells both of points. */
+static char *
+arrows_words (const char *words)
+{
+  return g_strconcat (words, " ", _ ("→ is from the left edge, ↑ from the bottom edge."), NULL);
+}
+
+/* A number and its arrow are never parted. */
+char *
+bf_marked_point_words (const BfMarkedPoint *p, BfUnits units)
+{
+  g_autofree char *x = bf_format_number (p->x.marked_mm, units);
+  g_autofree char *y = bf_format_number (p->y.marked_mm, units);
+  g_autofree char *both = g_strdup_printf ("→ %s  ↑ %s", x, y);
+  g_auto (GStrv) pieces = g_strsplit (both, " ", -1);
+
+  return g_strjoinv ("\302\240", pieces); /* no-break spaces */
+}
+
 /* And how long they are on either face. */
 static char *
 slot_words (const BfMarking *marking, BfUnits units)
 {
   g_autoptr (GPtrArray) notes = bf_bend_notes (marking->fold, units);
 
-  g_ptr_array_insert (notes, 0, g_strdup (_ ("Mark where the slots end, along their bend lines.")));
+  g_ptr_array_insert (notes, 0,
+                      arrows_words (_ ("Mark where the slots end, along their bend lines.")));
   g_ptr_array_add (notes, NULL);
   return g_strjoinv (" ", (char **)notes->pdata);
 }
@@ -150,16 +170,15 @@ one_blank_words (const BfMarking *marking, const BfMarkingStep *step, BfUnits un
     case BF_STEP_STRIKE:
       return strike_words (marking, step, units);
     case BF_STEP_JOIN:
-      return g_strdup (_ ("Mark the points, each by its distance from the left edge and from the "
-                          "bottom edge, and join them."));
+      return arrows_words (_ ("Mark the points and join them."));
     case BF_STEP_ARC:
-      return g_strdup (_ ("Punch the centres and draw the arcs with the compass."));
+      return arrows_words (_ ("Punch the centres and draw the arcs with the compass, set to R."));
     case BF_STEP_WIPE:
       return g_strdup (_ ("Wipe away the dotted stretches: nothing is cut or bent there."));
     case BF_STEP_SLOT:
       return slot_words (marking, units);
     case BF_STEP_PUNCH:
-      return g_strdup (_ ("Punch the centres of all holes."));
+      return arrows_words (_ ("Punch the centres of all holes."));
     case BF_STEP_DRILL:
       return drill_words (marking, step, units);
     case BF_STEP_CHECK:

@@ -13,7 +13,8 @@ struct _BfCard
   const BfWork *work;
   const BfPaper *paper;
   const char *title;
-  GArray *rows; /* BfCardRow */
+  GArray *rows;   /* BfCardRow */
+  guint n_before; /* other pages that the card's follow in one document */
   guint n_pages;
 };
 
@@ -29,8 +30,8 @@ head_of (const BfCard *card, guint page)
   return (BfPageHead){ .fold = card->work->fold,
                        .paper = card->paper,
                        .title = card->title,
-                       .page = page,
-                       .n_pages = card->n_pages };
+                       .page = card->n_before + page,
+                       .n_pages = card->n_before + card->n_pages };
 }
 
 static BfCardRow *
@@ -59,6 +60,24 @@ needed_mm (const BfCard *card, guint i)
   return sum;
 }
 
+/* A list that goes on over the page has its columns' heads again there. */
+static void
+repeat_head (BfCard *card, guint at)
+{
+  guint i = at;
+
+  if (row_at (card, at)->kind != BF_CARD_CUT)
+    return;
+  while (row_at (card, i)->kind != BF_CARD_CUT_HEAD)
+    i--;
+  if (i + 1 < at)
+    {
+      BfCardRow head = *row_at (card, i);
+
+      g_array_insert_val (card->rows, at, head);
+    }
+}
+
 static void
 place_rows (BfCard *card)
 {
@@ -69,13 +88,15 @@ place_rows (BfCard *card)
 
   for (guint i = 0; i < card->rows->len; i++)
     {
-      BfCardRow *row = row_at (card, i);
+      BfCardRow *row;
 
       if (y + needed_mm (card, i) > bottom && y > top)
         {
           page++;
           y = top;
+          repeat_head (card, i);
         }
+      row = row_at (card, i);
       row->page = page;
       row->y_mm = y;
       y += row->height_mm;
@@ -132,12 +153,13 @@ place_cuts (BfCard *card)
 }
 
 BfCard *
-bf_card_new_cuts (const BfWork *work, const BfPaper *paper)
+bf_card_new_cuts (const BfWork *work, const BfPaper *paper, guint n_before)
 {
   BfCard *card;
 
   g_return_val_if_fail (work != NULL && paper != NULL, NULL);
   card = card_new (work, paper, _ ("Cutting"));
+  card->n_before = n_before;
   place_cuts (card);
   return card;
 }

@@ -15,8 +15,11 @@ typedef struct _BfCard BfCard;
 /* work and paper are kept by pointer: let them live as long. Returns: (transfer full). */
 BfCard *bf_card_new (const BfWork *work, const BfPaper *paper) G_GNUC_WARN_UNUSED_RESULT;
 
-/* The same of the cuts alone, each in a line: what follows marking out. */
-BfCard *bf_card_new_cuts (const BfWork *work, const BfPaper *paper) G_GNUC_WARN_UNUSED_RESULT;
+/* The same of the cuts alone, each in a line: what follows marking out. n_before: how many pages of
+ * one document with it come before its own, which are numbered on from there. */
+BfCard *bf_card_new_cuts (const BfWork *work,
+                          const BfPaper *paper,
+                          guint n_before) G_GNUC_WARN_UNUSED_RESULT;
 void bf_card_free (BfCard *card);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfCard, bf_card_free)
 

@@ -27,7 +27,7 @@ enum
   COLUMN_ENDS,
   N_COLUMNS
 };
-static const double begins[N_COLUMNS] = { 0.04, 0.1, 0.25, 0.46, 0.67, 0.83 };
+static const double begins[N_COLUMNS] = { 0.04, 0.09, 0.21, 0.45, 0.69, 0.86 };
 
 /* ---- the picture -------------------------------------------------------------------------- */
 
@@ -71,6 +71,24 @@ show (const char *words, int column, double width_mm, cairo_t *cr)
   show_over (words, column, column + 1, width_mm, cr);
 }
 
+/* TRUE where a cut is told by its ends, whose arrows must be told. */
+static gboolean
+has_slants (const BfWork *work)
+{
+  BfCutPlace place;
+
+  for (guint i = 0; i < work->cuts->len; i++)
+    if (!bf_work_cut_place (work, i, &place))
+      return TRUE;
+  return FALSE;
+}
+
+static double
+head_height_mm (const BfWork *work)
+{
+  return LINE_MM * (has_slants (work) ? 2.0 : 1.0) + 0.6;
+}
+
 static void
 draw_head (const BfWork *work, double width_mm, cairo_t *cr)
 {
@@ -81,6 +99,12 @@ draw_head (const BfWork *work, double width_mm, cairo_t *cr)
                                          [COLUMN_ENDS] = _ ("ends in") };
   gboolean guided = work->fold->part->cutting.by == BF_CUTTING_DISC;
 
+  if (has_slants (work))
+    {
+      show_over (_ ("→ is from the left edge, ↑ from the bottom edge."), COLUMN_LENGTH, N_COLUMNS,
+                 width_mm, cr);
+      cairo_translate (cr, 0.0, LINE_MM);
+    }
   for (int i = 0; i < N_COLUMNS; i++)
     if (words[i] != NULL && (i != COLUMN_GUIDE || guided))
       show (words[i], i, width_mm, cr);
@@ -106,12 +130,10 @@ draw_slant (const BfWork *work, guint at, double width_mm, cairo_t *cr)
   BfUnits units = work->fold->part->units;
   BfMarkedPoint from = bf_marking_point (work->marking, cut->from);
   BfMarkedPoint to = bf_marking_point (work->marking, cut->to);
-  g_autofree char *x0 = bf_format_number (from.x.marked_mm, units);
-  g_autofree char *y0 = bf_format_number (from.y.marked_mm, units);
-  g_autofree char *x1 = bf_format_number (to.x.marked_mm, units);
-  g_autofree char *y1 = bf_format_number (to.y.marked_mm, units);
-  /* Translators: two points, each by its distance from the left and from the lower edge */
-  g_autofree char *words = g_strdup_printf (_ ("%s / %s to %s / %s"), x0, y0, x1, y1);
+  g_autofree char *a = bf_marked_point_words (&from, units);
+  g_autofree char *b = bf_marked_point_words (&to, units);
+  /* Translators: two points, each by its distances "→ 43  ↑ 10" */
+  g_autofree char *words = g_strdup_printf (_ ("%s   to   %s"), a, b);
 
   show_over (words, COLUMN_LINE, COLUMN_WASTE, width_mm, cr);
 }
@@ -194,7 +216,7 @@ add_cuts (const BfWork *work, GArray *rows)
 {
   if (work->cuts->len == 0)
     return;
-  add (rows, BF_CARD_CUT_HEAD, 0, LINE_MM + 0.6);
+  add (rows, BF_CARD_CUT_HEAD, 0, head_height_mm (work));
   for (guint i = 0; i < work->cuts->len; i++)
     add (rows, BF_CARD_CUT, i, LINE_MM);
 }

@@ -77,7 +77,7 @@ bf_marking_pages_new (const BfWork *work, const BfPaper *paper)
   pages->errors = error_words (work);
   pages->n_marking = (work->marking_steps->len + PER_PAGE - 1) / PER_PAGE;
   if (bf_work_is_by_hand (work))
-    pages->cuts = bf_card_new_cuts (work, paper);
+    pages->cuts = bf_card_new_cuts (work, paper, pages->n_marking);
   return pages;
 }
 
@@ -155,7 +155,7 @@ draw_marking (const BfMarkingPages *pages, guint i, cairo_t *cr)
                       .paper = pages->paper,
                       .title = _ ("Marking out"),
                       .page = i,
-                      .n_pages = pages->n_marking,
+                      .n_pages = bf_marking_pages_n (pages),
                       .note = pages->errors };
   double top = bf_page_head_draw (&head, cr);
   double width = (pages->paper->width_mm - 2.0 * MARGIN_MM - GUTTER_MM) / COLUMNS;

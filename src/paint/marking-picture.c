@@ -161,11 +161,21 @@ draw_distance (const Drawing *drawing, const BfStrike *strike)
 static void
 tell_distances (const Drawing *drawing, BfMarkedPoint p)
 {
-  g_autofree char *x = bf_format_number (p.x.marked_mm, drawing->picture->units);
-  g_autofree char *y = bf_format_number (p.y.marked_mm, drawing->picture->units);
-  g_autofree char *both = g_strdup_printf ("%s / %s", x, y);
+  g_autofree char *both = bf_marked_point_words (&p, drawing->picture->units);
 
   bf_point_labels_add (drawing->labels, point_on_paper (drawing, p), both);
+}
+
+/* And the compass's radius. */
+static void
+tell_arc (const Drawing *drawing, const BfMarkArc *arc)
+{
+  BfUnits units = drawing->picture->units;
+  g_autofree char *centre = bf_marked_point_words (&arc->centre, units);
+  g_autofree char *radius = bf_format_number (arc->radius_mm, units);
+  g_autofree char *all = g_strdup_printf ("%s\302\240 R\302\240%s", centre, radius);
+
+  bf_point_labels_add (drawing->labels, point_on_paper (drawing, arc->centre), all);
 }
 
 /* ---- what a step leaves ------------------------------------------------------------------- */
@@ -240,6 +250,16 @@ draw_cross (const Drawing *drawing, BfMarkedPoint p, gboolean now)
 }
 
 static void
+draw_arc (const Drawing *drawing, const BfMarkArc *arc, gboolean now)
+{
+  draw_circle (drawing, arc->centre, arc->radius_mm, now);
+  if (!now)
+    return;
+  draw_cross (drawing, arc->centre, TRUE);
+  tell_arc (drawing, arc);
+}
+
+static void
 draw_slot (const Drawing *drawing, const BfMarkSlot *slot, gboolean now)
 {
   draw_cross (drawing, slot->from, now);
@@ -257,8 +277,7 @@ draw_item (const Drawing *drawing, const BfMarkingStep *step, guint i, gboolean 
   if (step->kind == BF_STEP_JOIN)
     draw_join (drawing, &g_array_index (marking->joins, BfMarkJoin, i), now);
   else if (step->kind == BF_STEP_ARC)
-    draw_circle (drawing, g_array_index (marking->arcs, BfMarkArc, i).centre,
-                 g_array_index (marking->arcs, BfMarkArc, i).radius_mm, now);
+    draw_arc (drawing, &g_array_index (marking->arcs, BfMarkArc, i), now);
   else if (step->kind == BF_STEP_SLOT)
     draw_slot (drawing, &g_array_index (marking->slots, BfMarkSlot, i), now);
   else if (step->kind == BF_STEP_PUNCH)

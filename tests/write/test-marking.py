@@ -192,6 +192,52 @@ def test_cuts_at_a_slant(folder):
     assert ends == [(100, 40), (60, 80)], ends
 
 
+def pages_of(folder, part, *arguments):
+    """The words of each page of the marking out, spaces made one."""
+    cases.output(folder, part, '--marking', 'm.pdf', '--paper', 'A4', *arguments)
+    text = subprocess.run(['pdftotext', '-raw', folder / 'm.pdf', '-'], stdout=subprocess.PIPE,
+                          text=True, check=True).stdout
+    return [' '.join(page.split()) for page in text.split('\f')[:-1]]
+
+
+def test_points_are_told_apart(folder):
+    """Two distances stand side by side as fractions: each has an arrow, which is told what it is, on
+    the pages of marking out and of the cuts."""
+    outline = [[0, 0], [4, 0], [4, 2.8125], [2.40625, 5], [0, 5]]
+    part = cases.tray(units='in', flanges=[],
+                      base={'outline': [[25.4 * x, 25.4 * y] for x, y in outline]})
+    for marks, across, up in [('1/16', '2 7/16', '2 13/16'), ('1/32', '2 13/32', '2 13/16')]:
+        pages = [page.replace('\u00a0', ' ') for page in pages_of(folder, part, '--marks', marks)]
+        for page in pages:
+            assert '→' not in page or '→ is from the left edge, ↑ from the bottom edge.' in page
+        assert f'→ 4 ↑ {up} to → {across} ↑ 5' in pages[-1], pages[-1]
+        assert any(f'→ 4 ↑ {up}' in page for page in pages[:-1]), pages
+
+
+def test_arcs_have_centre_and_radius(folder):
+    """A hole that no drill makes: what the compass needs stands at each centre."""
+    part = cases.tray(openings=[{'on': 'base', 'shape': 'round', 'at': [60, 70], 'diameter': 50}])
+    told = report(folder, part)
+    x0, y0 = corner(told['blank']['rings'])
+    page, = [p for p in pages_of(folder, part) if 'with the compass' in p]
+    x, y = (round(2 * (v - v0)) / 2 for v, v0 in [(60, x0), (70, y0)])
+    assert f'→ {x:g} ↑ {y:g} R 25' in page.replace('\u00a0', ' '), page
+
+
+def test_pages_are_numbered_and_headed(folder):
+    """Pages are numbered through, and a list that goes over a page has its heads again there."""
+    openings = [{'on': 'base', 'shape': 'rectangle', 'at': [80 + 130 * (i % 6), 80 + 130 * (i // 6)],
+                 'length': 100, 'width': 100} for i in range(18)]
+    part = cases.tray(base={'outline': [[0, 0], [820, 0], [820, 440], [0, 440]]}, openings=openings)
+    pages = pages_of(folder, part)
+    for number, page in enumerate(pages, 1):
+        assert f'page {number} of {len(pages)},' in page, page
+    listed = [page for page in pages if 'Cutting, page' in page and ' below ' in page]
+    assert len(listed) > 1, len(listed)
+    for page in listed:
+        assert page.count('length line guide waste ends in') == 1, page
+
+
 def test_quantity(folder):
     """Of two blanks each step is done to both; the pages tell how many."""
     cases.output(folder, cases.tray(quantity=2), '--marking', 'm.pdf')
