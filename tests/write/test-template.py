@@ -3,6 +3,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The template read back by Poppler: its lines as they are in the file, and as they are printed."""
 
+import fractions
 import functools
 import json
 import math
@@ -281,6 +282,28 @@ def test_crosses_lie_in_the_overlap(folder):
         assert len(crosses(template, i)) == 2
 
 
+def test_a_page_apart_is_laid_by_measuring(folder):
+    """A window in the middle of a wide plate stands on a page that joins no other: a cross at round
+    distances from the blank's ends says where it lies."""
+    plate = {**cases.TRAY, 'name': 'Wide plate', 'flanges': [],
+             'base': {'outline': [[0, 0], [910, 0], [910, 1300], [0, 1300]]},
+             'openings': [{'on': 'base', 'shape': 'rectangle', 'at': [452, 650], 'length': 40,
+                           'width': 30}]}
+    for units, unit, round_to in (('mm', 1, 5), ('in', 25.4, 0.25)):
+        template = Template(folder, plate, '--paper', 'A4', '--units', units)
+        apart = [i for i in range(len(template.pages)) if "blank's left end" in template.words(i)]
+        assert len(apart) == 1, apart
+        found = re.search(r'cross ([\d /]+) (?:mm|in) from the blank\'s left end, '
+                          r'([\d /]+) (?:mm|in) from its lower end', template.words(apart[0]))
+        told = [sum(fractions.Fraction(term) for term in number.split()) for number in found.groups()]
+        assert all(number % fractions.Fraction(round_to) == 0 for number in told), told
+        marks = crosses(template, apart[0])
+        assert len(marks) == 1 and template.pages[apart[0]]['turn'] == 0
+        x, y = marks[0]  # the blank begins at 0, 0
+        cases.near(x, float(told[0]) * unit, 0.01)
+        cases.near(y, float(told[1]) * unit, 0.01)
+
+
 def test_a_part_on_one_page_has_no_joins(folder):
     template = Template(folder, cases.TRAY, '--paper', 'A3')
     assert len(template.pages) == 1
@@ -386,6 +409,23 @@ def test_corners_only(folder):
                     p, q = ([c - o for c, o in zip(end, piece['origin'])] for end in (a, b))
                     assert any(line.runs_along(p, q, 0.01) for line in template.lines[i]), (a, b)
         assert not corners, corners
+
+
+def test_corners_of_the_other_face(folder):
+    """Mirrored, each piece shows the edges where the report has them, x running the other way."""
+    template = Template(folder, BIG, '--paper', 'A4', '--corners-only', '--mirror')
+    seen = 0
+    for i, page in enumerate(template.pages):
+        assert 'For the other face, mirrored' in template.words(i)
+        for piece in page['pieces']:
+            low, high, origin = piece['from'], piece['to'], piece['origin']
+            for a, b in template.edges():
+                if not all(l < c < h for p in (a, b) for l, c, h in zip(low, p, high)):
+                    continue
+                p, q = ((origin[0] - end[0], end[1] - origin[1]) for end in (a, b))
+                assert any(line.runs_along(p, q, 0.01) for line in template.lines[i]), (a, b)
+                seen += 1
+    assert seen == 8, seen  # two walls meet at each corner
 
 
 def test_distances_between_pieces(folder):
