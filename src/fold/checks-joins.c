@@ -54,19 +54,25 @@ fold_message (const BfFold *fold, const BfFoldedVerdict *verdict)
     case BF_FOLDED_BRITTLE:
       return g_strdup (_ ("This corner can't be folded and is left open: that takes metal that "
                           "can be folded flat on itself without cracking, and no score."));
-    case BF_FOLDED_NO_ROOM:
+    case BF_FOLDED_LOW:
+      return g_strdup_printf (
+          /* Translators: two lengths with their units */
+          _ ("This corner can't be folded and is left open: the folded metal needs walls %s high, "
+             "and these are %s."),
+          needed, found);
+    case BF_FOLDED_SHORT:
+      return g_strdup_printf (
+          /* Translators: two lengths with their units */
+          _ ("This corner can't be folded and is left open: the folded metal needs a wall %s long, "
+             "and this one is %s."),
+          needed, found);
+    case BF_FOLDED_ROUND:
+      return g_strdup (_ ("This corner can't be folded and is left open: its bends are so round "
+                          "that the folds would run into each other."));
     case BF_FOLDED_FITS:
     default:
-      break;
+      g_return_val_if_reached (NULL);
     }
-  if (isnan (verdict->found_mm))
-    return g_strdup (_ ("This corner can't be folded and is left open: its bends are so round that "
-                        "the folds would run into each other."));
-  return g_strdup_printf (
-      /* Translators: two lengths with their units */
-      _ ("This corner can't be folded and is left open: the folded metal needs a wall of %s, and "
-         "this one has %s."),
-      needed, found);
 }
 
 static void

@@ -156,16 +156,15 @@ judge_room (const BfLayout *layout, const BfMeeting *meeting, const BfFoldedPlan
   double beside = 2.0 * t - plan->round_end_mm;
 
   if (fold < least)
-    return (BfFoldedVerdict){ BF_FOLDED_NO_ROOM, height_mm (layout, a),
+    return (BfFoldedVerdict){ BF_FOLDED_LOW, height_mm (layout, a),
                               height_mm (layout, a) + least - fold };
   if (plan->reach_mm > a->edge_length_mm / 2.0)
-    return (BfFoldedVerdict){ BF_FOLDED_NO_ROOM, a->edge_length_mm, 2.0 * plan->reach_mm };
+    return (BfFoldedVerdict){ BF_FOLDED_SHORT, a->edge_length_mm, 2.0 * plan->reach_mm };
   if (beside > b->edge_length_mm / 2.0)
-    return (BfFoldedVerdict){ BF_FOLDED_NO_ROOM, b->edge_length_mm, 2.0 * beside };
-  /* A bend so round that the folds would run into each other. */
+    return (BfFoldedVerdict){ BF_FOLDED_SHORT, b->edge_length_mm, 2.0 * beside };
   if (plan->bisector_x_mm < plan->along_end_mm + plan->hem.allowance_mm ||
       plan->bisector_x_mm + plan->round_k_mm < plan->round_end_mm + plan->round.allowance_mm)
-    return (BfFoldedVerdict){ BF_FOLDED_NO_ROOM, NAN, NAN };
+    return (BfFoldedVerdict){ BF_FOLDED_ROUND, NAN, NAN };
   return (BfFoldedVerdict){ BF_FOLDED_FITS, NAN, NAN };
 }
 

@@ -32,10 +32,12 @@ typedef enum
   BF_FOLDED_UNLIKE,     /* the walls' heights */
   BF_FOLDED_NOT_WHOLE,  /* an inset, a taper, or something on the wall's tip or side there */
   BF_FOLDED_BRITTLE,    /* the metal cracks when it is folded flat on itself; or a wall is scored */
-  BF_FOLDED_NO_ROOM,    /* on the walls, or in their height */
+  BF_FOLDED_LOW,        /* the walls' height */
+  BF_FOLDED_SHORT,      /* a wall's length, for what lies against it */
+  BF_FOLDED_ROUND,      /* the bends: the folds would run into each other */
 } BfFoldedTrouble;
 
-/* found, needed: lengths, or NAN. */
+/* found, needed: lengths; NAN where it is not one of UNLIKE, LOW and SHORT. */
 typedef struct
 {
   BfFoldedTrouble trouble;

@@ -3,6 +3,8 @@
 
 /* Corners that are folded double instead of cut. */
 
+#include <string.h>
+
 #include "core/edit.h"
 #include "core/tolerance.h"
 #include "look-up.h"
@@ -251,6 +253,145 @@ test_scored (void)
     }
 }
 
+/* ---- it can't be folded -------------------------------------------------------------------- */
+
+static BfPart *
+make_leaning (void)
+{
+  BfPart *part = make_tray (200.0, 120.0, 40.0, 80.0);
+
+  part->joining = BF_JOINING_FOLDED;
+  return part;
+}
+
+static BfPart *
+make_tapered (void)
+{
+  BfPart *part = make_folded (200.0, 120.0, 40.0);
+
+  ((BfFlange *)part->flanges->pdata[0])->end_taper_deg = 10.0;
+  return part;
+}
+
+static BfPart *
+make_unlike (void)
+{
+  BfPart *part = make_folded (200.0, 120.0, 40.0);
+
+  ((BfFlange *)part->flanges->pdata[0])->length_mm = 35.0;
+  return part;
+}
+
+static BfPart *
+make_low (void)
+{
+  return make_folded (200.0, 120.0, 7.0);
+}
+
+static BfPart *
+make_narrow (void)
+{
+  return make_folded (70.0, 69.0, 40.0);
+}
+
+static BfPart *
+make_scored (void)
+{
+  BfPart *part = make_folded (200.0, 120.0, 40.0);
+
+  part->bend.way = BF_BEND_WAY_SCORE;
+  return part;
+}
+
+static BfPart *
+make_round (void)
+{
+  BfPart *part = make_folded (200.0, 200.0, 80.0);
+
+  part->bend.inside_radius_mm = 35.0;
+  part->bend.allowance.k = 1.0;
+  return part;
+}
+
+/* Words that tell why, at the corner of front and right (base point 1); what was found and needed,
+ * where it is a size: NAN for none, 0 for any. */
+static const struct
+{
+  BfPart *(*make) (void);
+  const char *words;
+  double found_mm, needed_mm;
+} refused[] = {
+  { make_leaning, "a square corner of the base, and two walls bent square", NAN, NAN },
+  { make_tapered, "no inset or taper", NAN, NAN },
+  { make_unlike, "one wall is 35 mm high and the other 40 mm", 35.0, 40.0 },
+  { make_low, "needs walls 10.1 mm high, and these are 7 mm", 7.0, 0.0 },
+  { make_narrow, "long, and this one is 70 mm", 70.0, 0.0 },
+  { make_scored, "without cracking, and no score", NAN, NAN },
+  { make_round, "so round that", NAN, NAN },
+};
+
+static void
+assert_number (double found, double wanted)
+{
+  if (isnan (wanted))
+    g_assert_true (isnan (found));
+  else if (wanted > 0.0)
+    g_assert_cmpfloat_with_epsilon (found, wanted, 1e-9);
+  else
+    g_assert_true (isfinite (found));
+}
+
+static void
+test_refused (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (refused); i++)
+    {
+      g_autoptr (BfPart) part = refused[i].make ();
+      g_autoptr (BfFold) fold = bf_fold (part);
+      const BfCheck *check = find_check (fold, "fold-not-made", "base:1");
+
+      g_assert_nonnull (check);
+      g_test_message ("%s", check->message);
+      g_assert_nonnull (strstr (check->message, refused[i].words));
+      assert_number (check->found, refused[i].found_mm);
+      assert_number (check->needed, refused[i].needed_mm);
+    }
+}
+
+/* A wall as high, or an edge as long, as was needed does fold; a hair less does not. */
+static void
+test_as_needed (void)
+{
+  g_autoptr (BfPart) low = make_low (), narrow = make_narrow ();
+  g_autoptr (BfFold) low_fold = bf_fold (low), narrow_fold = bf_fold (narrow);
+  double wall_mm = find_check (low_fold, "fold-not-made", "base:1")->needed;
+  double edge_mm = find_check (narrow_fold, "fold-not-made", "base:1")->needed;
+
+  for (int i = 0; i < 2; i++)
+    {
+      double by_mm = i == 0 ? -0.01 : 0.01;
+      g_autoptr (BfPart) tray = make_folded (200.0, 120.0, wall_mm + by_mm);
+      g_autoptr (BfPart) wide = make_folded (edge_mm + by_mm, 69.0, 40.0);
+      g_autoptr (BfFold) tray_fold = bf_fold (tray), wide_fold = bf_fold (wide);
+
+      g_assert_cmpint (find_check (tray_fold, "fold-not-made", NULL) == NULL, ==, i);
+      g_assert_cmpint (find_check (wide_fold, "fold-not-made", NULL) == NULL, ==, i);
+    }
+}
+
+/* Nothing is cut there, so that a relief asked is not heeded. */
+static void
+test_relief_asked (void)
+{
+  g_autoptr (BfPart) part = make_folded (200.0, 120.0, 40.0);
+  g_autoptr (BfPart) asked = bf_edit_corner_relief (part, "base", 1, BF_RELIEF_ROUND, 6.0);
+  g_autoptr (BfFold) fold = bf_fold (asked);
+
+  g_assert_nonnull (find_check (fold, "corner-not-heeded", "base:1"));
+  g_assert_null (find_check (fold, "corner-not-heeded", "base:2"));
+  g_assert_cmpuint (fold->reliefs->len, ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -260,5 +401,8 @@ main (int argc, char **argv)
   g_test_add_func ("/folded-corner/closes", test_closes);
   g_test_add_func ("/folded-corner/on-the-way", test_on_the_way);
   g_test_add_func ("/folded-corner/scored", test_scored);
+  g_test_add_func ("/folded-corner/refused", test_refused);
+  g_test_add_func ("/folded-corner/as-needed", test_as_needed);
+  g_test_add_func ("/folded-corner/relief-asked", test_relief_asked);
   return g_test_run ();
 }
