@@ -7,6 +7,9 @@
 /* A line may end this far from the contour: within a relief as large as any. */
 #define FURTHEST_MM 40.0
 
+/* Of an edge there stays at least this beside a notch: two that touch would leave a point. */
+#define LEAST_LAND_MM 0.25
+
 /* Where a line crosses a contour into the metal. */
 typedef struct
 {
@@ -115,13 +118,14 @@ edge_length (const BfRing *ring, guint edge)
 static gboolean
 cut_notch (const Crossing *place, BfVec2 along)
 {
-  double half = BF_NOTCH_HALF_MM / edge_length (place->ring, place->edge);
+  double length_mm = edge_length (place->ring, place->edge);
+  double half = BF_NOTCH_HALF_MM / length_mm, land = LEAST_LAND_MM / length_mm;
   double before = place->share - half, after = place->share + half;
   BfVertex *vertex = &g_array_index (place->ring->vertices, BfVertex, place->edge);
   double quarter = atan (vertex->bulge); /* of the edge's sweep */
   BfVertex added[3];
 
-  if (before <= 0.0 || after >= 1.0)
+  if (before < land || after > 1.0 - land)
     return FALSE;
   added[0] = (BfVertex){ edge_point (place->ring, place->edge, before), 0.0 };
   added[1] = (BfVertex){ bf_vec2_along (place->at, along, BF_NOTCH_DEPTH_MM), 0.0 };

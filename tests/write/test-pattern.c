@@ -171,6 +171,61 @@ test_no_blank (void)
     }
 }
 
+/* A tray whose corners are folded double: three folds at each, and nothing cut but the outline. */
+static const char folded[] =
+    "{\"format\": \"benchfold-part\", \"version\": 1, \"metal\": {\"thickness\": 1},"
+    " \"joining\": \"folded\", \"base\": {\"outline\": [[0, 0], [200, 0], [200, 120], [0, 120]]},"
+    " \"flanges\": [{\"id\": \"a\", \"on\": \"base\", \"edge\": 0, \"length\": 30},"
+    "               {\"id\": \"b\", \"on\": \"base\", \"edge\": 1, \"length\": 30},"
+    "               {\"id\": \"c\", \"on\": \"base\", \"edge\": 2, \"length\": 30},"
+    "               {\"id\": \"d\", \"on\": \"base\", \"edge\": 3, \"length\": 30}]}";
+
+/* How many notches the outline has: each adds three points to a rectangle's four. */
+static guint
+count_notches (const BfPattern *pattern)
+{
+  for (guint i = 0; i < pattern->items->len; i++)
+    {
+      const BfPatternItem *item = bf_pattern_item (pattern, i);
+      guint n = item->kind == BF_PATTERN_RING ? bf_ring_size (item->ring) : 0;
+
+      for (guint k = 0; k < n; k++)
+        g_assert_cmpfloat (bf_vec2_distance (bf_ring_vertex (item->ring, k)->p,
+                                             bf_ring_vertex (item->ring, k + 1)->p),
+                           >, 0.2);
+      if (item->purpose == BF_PURPOSE_CUT_OUTSIDE)
+        {
+          g_assert_cmpuint (n % 3, ==, 1);
+          return n / 3 - 1;
+        }
+    }
+  g_assert_not_reached ();
+}
+
+/* Of each corner's three folds the bisector turns down. As notches, every line has a mark at both
+ * ends: a notch where it runs out into an edge, and a tick where it ends within the metal, in the
+ * outline's corner, or so near another notch that a point would be left between them. */
+static void
+test_folded (void)
+{
+  g_autoptr (BfPart) part = bf_part_from_text (folded, -1, NULL);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  const BfPatternOptions drawn = { .bend_lines = BF_BEND_LINES_IN };
+  const BfPatternOptions notched = { .bend_lines = BF_BEND_LINES_NOTCHES };
+  g_autoptr (BfPattern) lines = bf_pattern_new (fold, &drawn);
+  g_autoptr (BfPattern) notches = bf_pattern_new (fold, &notched);
+  guint n_lines = 4 + 3 * 4, n_notches = count_notches (notches);
+
+  g_assert_cmpuint (fold->folded->len, ==, 4);
+  g_assert_cmpuint (count (lines, BF_PURPOSE_BEND_UP), ==, 12);
+  g_assert_cmpuint (count (lines, BF_PURPOSE_BEND_DOWN), ==, 4);
+  g_assert_cmpuint (count_notches (lines), ==, 0);
+  g_assert_cmpuint (count (notches, BF_PURPOSE_BEND_UP) + count (notches, BF_PURPOSE_BEND_DOWN), ==,
+                    2 * n_lines - n_notches);
+  g_assert_cmpuint (n_notches, >=, 8);
+  g_assert_cmpuint (n_notches, <=, 16);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -183,5 +238,6 @@ main (int argc, char **argv)
   g_test_add_func ("/write/pattern/warning", test_warning);
   g_test_add_func ("/write/pattern/words-in-box", test_words_in_box);
   g_test_add_func ("/write/pattern/no-blank", test_no_blank);
+  g_test_add_func ("/write/pattern/folded", test_folded);
   return g_test_run ();
 }
