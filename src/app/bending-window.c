@@ -267,9 +267,9 @@ add_rows (BendingWindow *self)
 {
   const BfPart *part = part_of (self);
   BfBend bend = bf_part_resolve_bend (part, NULL);
-  g_autofree char *radius = bf_format_number (bend.inside_radius_mm, part->units);
+  g_autofree char *radius = bf_format_thin_number (bend.inside_radius_mm, part->units);
   g_autofree char *left =
-      bf_format_number (bf_default_score_left_mm (part->metal.thickness_mm), part->units);
+      bf_format_thin_number (bf_default_score_left_mm (part->metal.thickness_mm), part->units);
 
   if (bend.way == BF_BEND_WAY_SCORE)
     add_length (self, _ ("Skin left under the groove"), part->bend.score_left_mm, left, left_given);

@@ -51,8 +51,10 @@ static void
 add_rows (CuttingWindow *self)
 {
   const BfPart *part = part_of (self);
-  g_autofree char *kerf = bf_format_number (bf_default_kerf_mm (part->cutting.by), part->units);
-  g_autofree char *slack = bf_format_number (bf_default_slack_mm (part->cutting.by), part->units);
+  g_autofree char *kerf =
+      bf_format_thin_number (bf_default_kerf_mm (part->cutting.by), part->units);
+  g_autofree char *slack =
+      bf_format_thin_number (bf_default_slack_mm (part->cutting.by), part->units);
 
   bf_small_window_add (
       self->frame, _ ("Kerf: how wide the cut is"),

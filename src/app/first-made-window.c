@@ -202,7 +202,7 @@ static void
 add_rows (FirstMadeWindow *self)
 {
   BfBend bend = bf_part_resolve_bend (self->fold->part, NULL);
-  g_autofree char *radius = bf_format_length (bend.inside_radius_mm, self->fold->part->units);
+  g_autofree char *radius = bf_format_thin (bend.inside_radius_mm, self->fold->part->units);
 
   bf_small_window_add_words (
       self->frame, _ ("Measure the finished part, outside or inside as the set-up says. What each "

@@ -58,7 +58,7 @@ radius (const BfFold *fold)
 {
   BfBend bend = bf_part_resolve_bend (fold->part, NULL);
 
-  return bf_format_length (bend.inside_radius_mm, fold->part->units);
+  return bf_format_thin (bend.inside_radius_mm, fold->part->units);
 }
 
 /* Below this nobody can tell that metal has moved. */

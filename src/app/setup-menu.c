@@ -6,16 +6,18 @@
 
 #include "app/setup-drills.h"
 #include "core/edit.h"
+#include "core/gauges.h"
+#include "core/length-entry.h"
 #include "core/materials.h"
 #include "core/names.h"
 #include "core/own-metals.h"
 #include "core/own-trials.h"
 #include "core/units.h"
 
-/* Metal as it is sold in mm, and as 20, 18, 16, 14, 12 and 11 gauge of the steel makers'
- * (common practice; manufacturers' standard gauge). */
+/* Metal as it is sold in mm, and by gauge: each metal's own, whose numbers are other thicknesses
+ * (common practice). */
 static const double thicknesses_mm[] = { 0.8, 1.0, 1.2, 1.5, 2.0, 3.0 };
-static const double thicknesses_in[] = { 0.0359, 0.0478, 0.0598, 0.0747, 0.1046, 0.1196 };
+static const int gauges[] = { 20, 18, 16, 14, 12, 11 };
 
 /* Discs as they are sold (common practice). */
 static const double discs_mm[] = { 115.0, 125.0, 150.0, 180.0, 230.0 };
@@ -64,16 +66,35 @@ own_metals_menu (void)
   return menu;
 }
 
+/* Returns: FALSE where the metal has no such gauge. */
+static gboolean
+add_gauge (GMenu *menu, const char *material, int gauge)
+{
+  double mm = bf_gauge_mm (material, gauge);
+  g_autofree char *length = bf_length_understood (mm, BF_UNITS_IN), *words = NULL;
+
+  if (isnan (mm))
+    return FALSE;
+  /* Translators: a gauge number and the thickness that it stands for: "16 ga = 0.06 in" */
+  words = g_strdup_printf (_ ("%d ga %s"), gauge, length);
+  add_choice (menu, words, "setup.thickness", g_variant_new_double (mm));
+  return TRUE;
+}
+
+/* In inches gauges with their thicknesses, where the metal has any. */
 static GMenu *
 thickness_menu (const BfPart *part)
 {
+  const char *material = part->metal.material != NULL ? part->metal.material : "mild-steel";
   GMenu *menu = g_menu_new ();
   gboolean in = part->units == BF_UNITS_IN;
+
   for (guint i = 0; i < G_N_ELEMENTS (thicknesses_mm); i++)
     {
-      double mm = in ? thicknesses_in[i] * BF_MM_PER_INCH : thicknesses_mm[i];
-      g_autofree char *words = bf_format_length (mm, part->units);
-      add_choice (menu, words, "setup.thickness", g_variant_new_double (mm));
+      g_autofree char *words = bf_format_thin (thicknesses_mm[i], part->units);
+
+      if (!in || !add_gauge (menu, material, gauges[i]))
+        add_choice (menu, words, "setup.thickness", g_variant_new_double (thicknesses_mm[i]));
     }
   return menu;
 }

@@ -6,6 +6,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/gauges.h"
 #include "core/length-entry.h"
 #include "core/units.h"
 
@@ -102,6 +103,16 @@ is_angle (BfSizeFieldKind kind)
   return kind == BF_SIZE_FIELD_ANGLE || kind == BF_SIZE_FIELD_TURN;
 }
 
+/* Which gauge it was taken for: the same number is another thickness in another metal. */
+static char *
+gauge_understood (double size, const BfSizeReading *reading)
+{
+  g_autofree char *length = bf_length_understood (size, reading->units);
+
+  /* Translators: a length, "= 1.519 mm", and the name of a gauge. */
+  return g_strdup_printf (_ ("%s, %s"), length, bf_gauge_name (reading->material));
+}
+
 char *
 bf_size_understood (const char *words, double size, const BfSizeReading *reading)
 {
@@ -110,6 +121,8 @@ bf_size_understood (const char *words, double size, const BfSizeReading *reading
   g_autofree char *plain = bf_size_words (size, reading);
   if (is_angle (reading->kind) || g_str_equal (plain, words))
     return NULL;
+  if (reading->kind == BF_SIZE_FIELD_THICKNESS && bf_length_is_gauge (words))
+    return gauge_understood (size, reading);
   return bf_length_understood (size, reading->units);
 }
 
@@ -120,5 +133,7 @@ bf_size_words (double size, const BfSizeReading *reading)
 
   if (is_angle (reading->kind))
     return bf_format_angle (size);
+  if (reading->kind == BF_SIZE_FIELD_THICKNESS)
+    return bf_format_thin_number (size, reading->units);
   return bf_format_number (size, reading->units);
 }

@@ -14,32 +14,17 @@ material_of (const BfPart *part)
   return part->metal.material != NULL ? part->metal.material : "mild-steel";
 }
 
-static int
-nearest_gauge (const BfPart *part, int first, int last)
-{
-  int nearest = first;
-
-  for (int gauge = first; gauge <= last; gauge++)
-    {
-      double off_mm = fabs (bf_gauge_mm (material_of (part), gauge) - part->metal.thickness_mm);
-      double least_mm = fabs (bf_gauge_mm (material_of (part), nearest) - part->metal.thickness_mm);
-      if (off_mm < least_mm)
-        nearest = gauge;
-    }
-  return nearest;
-}
-
 char *
 bf_thickness_gauges (const BfPart *part)
 {
   g_return_val_if_fail (part != NULL, NULL);
 
   g_autoptr (GString) words = g_string_new (NULL);
-  int first, last;
+  int first, last, nearest;
 
-  if (!bf_gauge_range (material_of (part), &first, &last))
+  if (!bf_gauge_range (material_of (part), &first, &last) ||
+      !bf_gauge_nearest (material_of (part), part->metal.thickness_mm, &nearest))
     return NULL;
-  int nearest = nearest_gauge (part, first, last);
   for (int gauge = MAX (nearest - 1, first); gauge <= MIN (nearest + 1, last); gauge++)
     {
       g_autofree char *length =
@@ -49,6 +34,7 @@ bf_thickness_gauges (const BfPart *part)
       /* Translators: a gauge number and the thickness that it stands for: "16 ga = 1.519 mm" */
       g_string_append_printf (words, _ ("%d ga %s"), gauge, length);
     }
+  g_string_append_printf (words, "\n%s", bf_gauge_name (material_of (part)));
   return g_string_free (g_steal_pointer (&words), FALSE);
 }
 

@@ -11,6 +11,7 @@
  * of that metal about that thickness, each with what it measures. */
 GtkWidget *bf_thickness_box_new (const BfPart *part);
 
-/* A line each, "16 ga = 1.519 mm": the gauge nearest to the part's thickness, and its neighbours.
+/* A line each, "16 ga = 1.519 mm": the gauge nearest to the part's thickness, and its neighbours;
+ * then the gauge's name.
  * NULL where the metal has no gauge. Returns: (transfer full). */
 char *bf_thickness_gauges (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;

@@ -200,7 +200,7 @@ bf_trial_bend_words (const BfTrialRecord *trial, BfUnits units)
   like->bend.way = trial->way;
   metal = bf_setup_phrase (like, BF_SETUP_METAL);
   way = bf_setup_phrase (like, BF_SETUP_BENDING);
-  radius = bf_format_length (trial->radius_mm, units);
+  radius = bf_format_thin (trial->radius_mm, units);
   /* Translators: a metal with its thickness, a way of bending, an inside radius with its unit:
    * "Mild steel 1.5 mm, bent over a bar, inside radius 1.5 mm". */
   return g_strdup_printf (_ ("%s, bent %s, inside radius %s"), metal, way, radius);
@@ -308,7 +308,7 @@ open_for_score (GtkWidget *anchor, BfDocument *document)
   const BfPart *part = bf_document_get_part (document);
   BfSmallWindow *frame = bf_small_window_new (anchor, _ ("Trial bend"));
   g_autofree char *usual =
-      bf_format_number (bf_default_score_left_mm (part->metal.thickness_mm), part->units);
+      bf_format_thin_number (bf_default_score_left_mm (part->metal.thickness_mm), part->units);
 
   bf_small_window_add_words (
       frame, _ ("A scored bend folds as the skin under its groove, so K says nothing here. Score a "

@@ -4,6 +4,8 @@
 
 #include <math.h>
 
+#include <glib/gi18n.h>
+
 #include "core/materials.h"
 #include "core/units.h"
 
@@ -23,7 +25,7 @@ static const double zinc_in[] = {
   0.080, 0.090, 0.100, 0.125, 0.250, 0.375, 0.500, 1.000,               /* 21 */
 };
 
-/* Ounces on a square foot of sheet an inch thick: steel of 41.82 lb (Manufacturers' Standard) and
+/* Ounces on a square foot an inch thick: steel of 41.82 lb (Manufacturers' Standard) and
  * wrought iron of 480 lb/ft³ (US Standard). */
 #define STEEL_OZ_FT2_IN (41.82 * 16.0)
 #define IRON_OZ_FT2_IN (40.0 * 16.0)
@@ -65,16 +67,18 @@ typedef struct
   const char *material; /* how its id begins */
   int first, last;
   double (*thickness_in) (int gauge);
+  const char *name;
 } Gauge;
 
 static const Gauge gauges[] = {
-  { "mild-steel", 3, 38, steel_in },
-  { "galvanized-steel", 8, 32, galvanized_in },
-  { "stainless-", 3, 38, stainless_in },
-  { "aluminium-", 1, 40, brown_sharpe_in },
-  { "copper-", 1, 40, brown_sharpe_in },
-  { "brass-", 1, 40, brown_sharpe_in },
-  { "zinc", 1, (int)G_N_ELEMENTS (zinc_in), zinc_gauge_in },
+  { "mild-steel", 3, 38, steel_in, N_ ("Manufacturers’ Standard Gauge for steel") },
+  { "galvanized-steel", 8, 32, galvanized_in, N_ ("galvanized steel gauge, coating included") },
+  { "stainless-", 3, 38, stainless_in, N_ ("US Standard Gauge, as for stainless steel") },
+  { "aluminium-", 1, 40, brown_sharpe_in, N_ ("Brown & Sharpe gauge") },
+  { "copper-", 1, 40, brown_sharpe_in, N_ ("Brown & Sharpe gauge") },
+  { "brass-", 1, 40, brown_sharpe_in, N_ ("Brown & Sharpe gauge") },
+  { "zinc", 1, (int)G_N_ELEMENTS (zinc_in), zinc_gauge_in,
+    N_ ("zinc gauge, where a higher number is thicker") },
 };
 
 /* An own metal has the gauges of the metal that it is like, whatever its id begins with. */
@@ -100,6 +104,14 @@ bf_gauge_mm (const char *material, int gauge)
   return round (found->thickness_in (gauge) * 1e4) / 1e4 * BF_MM_PER_INCH;
 }
 
+const char *
+bf_gauge_name (const char *material)
+{
+  const Gauge *found = find_gauge (material);
+
+  return found != NULL ? _ (found->name) : NULL;
+}
+
 gboolean
 bf_gauge_range (const char *material, int *first, int *last)
 {
@@ -109,5 +121,23 @@ bf_gauge_range (const char *material, int *first, int *last)
     return FALSE;
   *first = found->first;
   *last = found->last;
+  return TRUE;
+}
+
+gboolean
+bf_gauge_nearest (const char *material, double thickness_mm, int *gauge)
+{
+  int first, last, nearest;
+
+  g_return_val_if_fail (gauge != NULL, FALSE);
+
+  if (!bf_gauge_range (material, &first, &last))
+    return FALSE;
+  nearest = first;
+  for (int i = first; i <= last; i++)
+    if (fabs (bf_gauge_mm (material, i) - thickness_mm) <
+        fabs (bf_gauge_mm (material, nearest) - thickness_mm))
+      nearest = i;
+  *gauge = nearest;
   return TRUE;
 }

@@ -14,6 +14,9 @@
 /* More digits than this are no length; they would not fit where they are counted. */
 #define MOST_DIGITS 12
 
+/* The finest fraction of an inch that metal is named by. */
+#define PARTS_OF_INCH 64.0
+
 #define MM_PER_FOOT (12.0 * BF_MM_PER_INCH)
 
 G_DEFINE_QUARK (bf - length - error - quark, bf_length_error)
@@ -34,6 +37,7 @@ typedef struct
   const char *at;
   const BfLengthContext *context;
   GError **error;
+  gboolean is_quotient; /* typed with a slash, and no whole number before it */
 } Scan;
 
 static gboolean
@@ -196,6 +200,7 @@ scan_value (Scan *scan, double *value)
   if (!scan_divisor (scan, &divisor, &ignored))
     return FALSE;
   *value /= divisor;
+  scan->is_quotient = TRUE;
   return TRUE;
 }
 
@@ -283,9 +288,9 @@ gauge_to_mm (Scan *scan, double gauge, double *length_mm)
       *length_mm = bf_gauge_mm (material, (int)gauge);
       return TRUE;
     }
-  /* Translators: the first and last number of a gauge. */
-  message =
-      g_strdup_printf (_ ("Gauges of this metal are whole numbers from %d to %d."), first, last);
+  /* Translators: the first and last number of a gauge, and its name. */
+  message = g_strdup_printf (_ ("Gauges of this metal are whole numbers from %d to %d (%s)."),
+                             first, last, bf_gauge_name (material));
   return fail (scan, BF_LENGTH_ERROR_GAUGE, message);
 }
 
@@ -310,6 +315,16 @@ scan_inches_after_feet (Scan *scan, double *length_mm)
   return TRUE;
 }
 
+/* A thickness typed as 1/16 is an inch's: nobody's metal is a 16th of a millimetre. */
+static gboolean
+is_inch_fraction (const Scan *scan, double value)
+{
+  double parts = value * PARTS_OF_INCH;
+
+  return scan->context->material != NULL && scan->is_quotient && value < 1.0 &&
+         fabs (parts - round (parts)) < BF_TOLERANCE_SIZE_MM;
+}
+
 static gboolean
 convert (Scan *scan, double value, Unit unit, double *length_mm)
 {
@@ -322,7 +337,8 @@ convert (Scan *scan, double value, Unit unit, double *length_mm)
   if (unit == UNIT_GAUGE)
     return gauge_to_mm (scan, value, length_mm);
   if (unit == UNIT_NONE)
-    unit = scan->context->units == BF_UNITS_IN ? UNIT_INCH : UNIT_MM;
+    unit =
+        scan->context->units == BF_UNITS_IN || is_inch_fraction (scan, value) ? UNIT_INCH : UNIT_MM;
   *length_mm = value * mm_per_unit[unit];
   return unit != UNIT_FOOT || scan_inches_after_feet (scan, length_mm);
 }
@@ -367,7 +383,7 @@ bf_length_parse (const char *text,
                  double *length_mm,
                  GError **error)
 {
-  Scan scan = { text, context, error };
+  Scan scan = { text, context, error, FALSE };
   double read_mm;
 
   g_return_val_if_fail (text != NULL && context != NULL && length_mm != NULL, FALSE);
@@ -378,6 +394,17 @@ bf_length_parse (const char *text,
     return FALSE;
   *length_mm = read_mm;
   return TRUE;
+}
+
+gboolean
+bf_length_is_gauge (const char *text)
+{
+  g_autofree char *small = NULL;
+
+  g_return_val_if_fail (text != NULL, FALSE);
+
+  small = g_ascii_strdown (text, -1);
+  return strstr (small, "ga") != NULL;
 }
 
 char *

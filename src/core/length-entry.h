@@ -31,11 +31,15 @@ typedef struct
  * ("200/3") or a whole number and a fraction ("4 3/4", "4-3/4"); a minus may stand before it all.
  * The locale's decimal sign counts; so does the other of comma and point, unless three digits
  * follow it. There are no signs between thousands.
+ * Of a thickness a bare fraction below 1 in 64ths ("1/16") is inches, whatever the units.
  * length_mm: (out), set only where TRUE is returned. error: a sentence for the person. */
 gboolean bf_length_parse (const char *text,
                           const BfLengthContext *context,
                           double *length_mm,
                           GError **error);
+
+/* TRUE where a typed length is a gauge ("16 ga"), so that it is told by which. */
+gboolean bf_length_is_gauge (const char *text);
 
 /* What was understood, "= 66.667 mm": three decimals at most, in the locale's decimal sign.
  * Returns: (transfer full). */

@@ -29,7 +29,7 @@ metal_phrase (const BfPart *part)
   const char *id = part->metal.material != NULL ? part->metal.material : "mild-steel";
   const BfMaterial *material = bf_material_find (id);
   g_autofree char *name = capitalise (material != NULL ? material->name : id);
-  g_autofree char *thickness = bf_format_length (part->metal.thickness_mm, part->units);
+  g_autofree char *thickness = bf_format_thin (part->metal.thickness_mm, part->units);
 
   /* Translators: a metal and its thickness, "Mild steel 1.5 mm". */
   return g_strdup_printf (_ ("%s %s"), name, thickness);

@@ -81,15 +81,36 @@ bf_format_number (double length_mm, BfUnits units)
 }
 
 char *
-bf_format_length (double length_mm, BfUnits units)
+bf_format_thin_number (double length_mm, BfUnits units)
 {
-  g_autofree char *number = bf_format_number (length_mm, units);
+  return units == BF_UNITS_IN ? bf_format_number (length_mm, units)
+                              : bf_format_decimal (length_mm, 2);
+}
 
+static char *
+with_unit (const char *number, BfUnits units)
+{
   if (units == BF_UNITS_IN)
     /* Translators: a length in inches, "4 3/4 in". */
     return g_strdup_printf (_ ("%s in"), number);
   /* Translators: a length in millimetres, "40 mm". */
   return g_strdup_printf (_ ("%s mm"), number);
+}
+
+char *
+bf_format_length (double length_mm, BfUnits units)
+{
+  g_autofree char *number = bf_format_number (length_mm, units);
+
+  return with_unit (number, units);
+}
+
+char *
+bf_format_thin (double length_mm, BfUnits units)
+{
+  g_autofree char *number = bf_format_thin_number (length_mm, units);
+
+  return with_unit (number, units);
 }
 
 char *

@@ -20,6 +20,11 @@ char *bf_format_fine (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT
 /* The same without the unit. */
 char *bf_format_number (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
+/* What is of the order of the metal itself, a thickness, a skin, a radius, a kerf: as above, but in
+ * mm with two decimals at most, since 1.52 (16 gauge) is not 1.5 and 1.25 is not 1.3. */
+char *bf_format_thin (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
+char *bf_format_thin_number (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
+
 /* An angle for people: "90°", "72.5°". angle in degrees. Returns: (transfer full). */
 char *bf_format_angle (double angle_deg) G_GNUC_WARN_UNUSED_RESULT;
 

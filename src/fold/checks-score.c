@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/defaults.h"
+#include "core/units.h"
 #include "fold/checks.h"
 #include "fold/score.h"
 
@@ -31,8 +32,8 @@ static void
 add_too_shallow (BfFold *fold, const BfBendResult *bend, const BfFlange *flange, double left_mm)
 {
   double t = fold->layout->thickness_mm;
-  g_autofree char *found = bf_checks_length (fold, left_mm);
-  g_autofree char *metal = bf_checks_length (fold, t);
+  g_autofree char *found = bf_format_thin (left_mm, fold->part->units);
+  g_autofree char *metal = bf_format_thin (t, fold->part->units);
   BfCheck check = bf_checks_at_bend (bend, "score-too-shallow", BF_SEVERITY_MUST_FIX);
 
   check.found = left_mm;
@@ -50,7 +51,7 @@ static void
 check_cut_by_hand (BfFold *fold, const BfBendResult *bend)
 {
   double left = bend->score_left_mm, more = (left + HAND_DEPTH_MM) / left;
-  g_autofree char *skin = bf_checks_length (fold, left);
+  g_autofree char *skin = bf_format_thin (left, fold->part->units);
   g_autofree char *missed = bf_checks_length (fold, HAND_DEPTH_MM);
   BfCheck check = bf_checks_at_bend (bend, "score-by-hand", BF_SEVERITY_LOOK_AT);
 

@@ -12,7 +12,7 @@ char *
 bf_score_words (const BfBendResult *bend, BfUnits units)
 {
   g_autofree char *wide = bf_format_length (bend->groove_mm, units);
-  g_autofree char *left = bf_format_length (bend->score_left_mm, units);
+  g_autofree char *left = bf_format_thin (bend->score_left_mm, units);
 
   if (isnan (bend->score_left_mm))
     return NULL;

@@ -109,7 +109,8 @@ add_numbers (const BfWork *work, BfWorkStep *step, const BfBendResult *bend)
     bf_work_add_number (step, _ ("opening"), bf_format_angle (HEM_DEG - deg));
   if (!isnan (bend->overbend_rad) && fabs (deg - HEM_DEG) > ALIKE_DEG)
     bf_work_add_number (step, _ ("go past by"), past_words (bend));
-  bf_work_add_length (work, step, _ ("inside radius"), bend->inside_radius_mm);
+  bf_work_add_number (step, _ ("inside radius"),
+                      bf_format_thin (bend->inside_radius_mm, work->fold->part->units));
   if (!isnan (bend->force_n))
     bf_work_add_number (step, _ ("push"), push_words (work->fold, bend));
 }

@@ -256,7 +256,8 @@ add_score (BfWork *work, const BfBendResult *bend)
                                            ? _ ("Mill the groove of %s, on the marking side.")
                                            : _ ("Mill the groove of %s, on the other side."),
                                        bend->flange));
-  bf_work_add_length (work, step, _ ("leave"), bend->score_left_mm);
+  bf_work_add_number (step, _ ("leave"),
+                      bf_format_thin (bend->score_left_mm, work->fold->part->units));
   bf_work_add_length (work, step, _ ("groove at least"), bend->groove_mm);
   step->caution =
       _ ("A hand grinder holds only ±0.2 mm: mill or rout it, and try the depth on scrap.");

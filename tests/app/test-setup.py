@@ -67,6 +67,32 @@ def a_metal_of_ones_own_is_kept_and_used(program, folder):
     assert kept['density'] == 7850 and kept['like'] == 'mild-steel', kept
 
 
+def a_thickness_is_typed_as_people_say_it(program, folder):
+    app, path = started(program, folder)
+    shown = 'Metal: Mild steel 1.2 mm'
+    with app:
+        for words, thickness, then, understood in (
+                ('16 ga', 0.0598 * 25.4, '1.52', '= 1.519 mm, Manufacturers’ Standard Gauge for steel'),
+                ('1.25', 1.25, '1.25', None),
+                ('0.060 in', 0.060 * 25.4, '1.52', '= 1.524 mm'),
+                ('3/64', 3 / 64 * 25.4, '1.19', '= 1.191 mm')):
+            app.click(app.shown(None, shown))
+            app.shown('text', 'Thickness')
+            app.shown(None, r'(?s).*\d+ ga = .*Manufacturers’ Standard Gauge for steel')
+            app.key('ctrl+a')
+            app.type(words)
+            if understood is not None:
+                app.shown(None, understood)
+            app.key('Return')
+            shown = f'Metal: Mild steel {then} mm'
+            app.shown(None, shown)
+            got = saved(app, path)['metal']['thickness']
+            assert abs(got - thickness) < 1e-9, (words, got)
+        app.key('ctrl+z', 'ctrl+z', 'ctrl+z', 'ctrl+z')
+        app.shown(None, 'Metal: Mild steel 1.2 mm')
+        assert saved(app, path)['metal']['thickness'] == 1.2
+
+
 def a_broken_file_is_named(program, folder):
     metals = folder / 'data' / 'benchfold' / 'metals'
     metals.mkdir(parents=True)
@@ -240,7 +266,7 @@ def the_grain_is_told(program, folder):
 
 
 gui.main([a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
-          a_broken_file_is_named, a_metal_is_removed_and_put_back,
+          a_thickness_is_typed_as_people_say_it, a_broken_file_is_named, a_metal_is_removed_and_put_back,
           a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed,
           pens_are_kept, a_scored_bend_is_tried_by_its_skin,
           the_grain_is_told])

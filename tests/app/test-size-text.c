@@ -12,6 +12,7 @@
 static const BfSizeReading length_mm = { BF_SIZE_FIELD_LENGTH, BF_UNITS_MM, NULL };
 static const BfSizeReading length_in = { BF_SIZE_FIELD_LENGTH, BF_UNITS_IN, NULL };
 static const BfSizeReading thickness = { BF_SIZE_FIELD_THICKNESS, BF_UNITS_MM, "mild-steel" };
+static const BfSizeReading zinc = { BF_SIZE_FIELD_THICKNESS, BF_UNITS_MM, "zinc" };
 static const BfSizeReading angle = { BF_SIZE_FIELD_ANGLE, BF_UNITS_MM, NULL };
 static const BfSizeReading turn = { BF_SIZE_FIELD_TURN, BF_UNITS_MM, NULL };
 static const BfSizeReading place = { BF_SIZE_FIELD_PLACE, BF_UNITS_MM, NULL };
@@ -92,8 +93,8 @@ test_bad (void)
 
 /* ---- shown -------------------------------------------------------------------------------- */
 
-/* What a field shows is read as what it was, to the last decimal that it shows: tenths of a mm, a
- * thousandth of an inch, tenths of a degree. */
+/* What a field shows is read as what it was, to the last decimal that it shows: tenths of a mm,
+ * hundredths of a thickness, a thousandth of an inch, tenths of a degree. */
 static void
 test_shown_is_read (void)
 {
@@ -103,7 +104,7 @@ test_shown_is_read (void)
     double from, to, step, epsilon;
   } rows[] = {
     { &length_mm, 0.1, 300.0, 0.37, 0.0501 }, { &length_in, 0.5, 300.0, 0.37, 0.0128 },
-    { &thickness, 0.3, 6.0, 0.01, 0.0501 },   { &angle, 1.0, 180.0, 0.3, 0.0501 },
+    { &thickness, 0.3, 6.0, 0.01, 0.00501 },  { &angle, 1.0, 180.0, 0.3, 0.0501 },
     { &turn, -360.0, 360.0, 1.7, 0.0501 },    { &place, -200.0, 200.0, 0.77, 0.0501 },
   };
 
@@ -133,7 +134,10 @@ test_understood (void)
   } rows[] = {
     { "120", &length_mm, 120.0, NULL },
     { "200/3", &length_mm, 200.0 / 3, "= 66.667 mm" },
-    { "16 ga", &thickness, 0.0598 * IN, "= 1.519 mm" },
+    { "16 ga", &thickness, 0.0598 * IN, "= 1.519 mm, Manufacturers’ Standard Gauge for steel" },
+    { "3/64", &thickness, 3 * IN / 64, "= 1.191 mm" },
+    { "1.25", &thickness, 1.25, NULL },
+    { "16 GA", &zinc, 0.045 * IN, "= 1.143 mm, zinc gauge, where a higher number is thicker" },
     { "72.5°", &angle, 72.5, NULL },
     { "72,5", &angle, 72.5, NULL },
   };

@@ -17,12 +17,15 @@ typedef struct
 
 static const Case cases[] = {
   { "steel", "mild-steel", 1.5, BF_UNITS_MM,
-    "15 ga = 1.709 mm\n16 ga = 1.519 mm\n17 ga = 1.367 mm" },
+    "15 ga = 1.709 mm\n16 ga = 1.519 mm\n17 ga = 1.367 mm\nManufacturers’ Standard Gauge for "
+    "steel" },
   { "inches", "mild-steel", 1.5, BF_UNITS_IN,
-    "15 ga = 0.067 in\n16 ga = 0.06 in\n17 ga = 0.054 in" },
+    "15 ga = 0.067 in\n16 ga = 0.06 in\n17 ga = 0.054 in\nManufacturers’ Standard Gauge for "
+    "steel" },
   { "aluminium", "aluminium-5052-h32", 1.5, BF_UNITS_MM,
-    "14 ga = 1.628 mm\n15 ga = 1.45 mm\n16 ga = 1.29 mm" },
-  { "thickest", "mild-steel", 50.0, BF_UNITS_MM, "3 ga = 6.073 mm\n4 ga = 5.695 mm" },
+    "14 ga = 1.628 mm\n15 ga = 1.45 mm\n16 ga = 1.29 mm\nBrown & Sharpe gauge" },
+  { "thickest", "mild-steel", 50.0, BF_UNITS_MM,
+    "3 ga = 6.073 mm\n4 ga = 5.695 mm\nManufacturers’ Standard Gauge for steel" },
   { "other", "unobtainium", 1.5, BF_UNITS_MM, NULL },
 };
 

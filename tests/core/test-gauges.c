@@ -122,6 +122,45 @@ test_range (void)
     }
 }
 
+/* Every number is nearest to itself, and a thickness between two goes to the nearer. */
+static void
+test_nearest (void)
+{
+  int gauge = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (tables); i++)
+    for (int k = tables[i].first; k <= tables[i].last; k++)
+      {
+        g_assert_true (
+            bf_gauge_nearest (tables[i].material, bf_gauge_mm (tables[i].material, k), &gauge));
+        g_assert_cmpint (gauge, ==, k);
+      }
+  g_assert_true (bf_gauge_nearest ("mild-steel", 1.5, &gauge));
+  g_assert_cmpint (gauge, ==, 16);
+  g_assert_true (bf_gauge_nearest ("aluminium-5052-h32", 1.5, &gauge));
+  g_assert_cmpint (gauge, ==, 15);
+  g_assert_false (bf_gauge_nearest ("titanium", 1.5, &gauge));
+}
+
+/* Metals whose numbers mean other thicknesses have gauges of other names. */
+static void
+test_names (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (tables); i++)
+    for (guint k = 0; k < G_N_ELEMENTS (tables); k++)
+      {
+        double one = bf_gauge_mm (tables[i].material, 16),
+               two = bf_gauge_mm (tables[k].material, 16);
+
+        g_assert_true (
+            g_str_equal (bf_gauge_name (tables[i].material), bf_gauge_name (tables[k].material)) ==
+            (fabs (one - two) < 1e-9));
+      }
+  g_assert_nonnull (strstr (bf_gauge_name ("mild-steel"), "Manufacturers"));
+  g_assert_nonnull (strstr (bf_gauge_name ("copper-half-hard"), "Brown & Sharpe"));
+  g_assert_null (bf_gauge_name ("unobtainium"));
+}
+
 /* A metal that is not known has no gauge, and no other metal's is guessed for it. */
 static void
 test_unknown (void)
@@ -155,6 +194,8 @@ main (int argc, char **argv)
   g_test_add_func ("/gauges/order", test_order);
   g_test_add_func ("/gauges/range", test_range);
   g_test_add_func ("/gauges/unknown", test_unknown);
+  g_test_add_func ("/gauges/nearest", test_nearest);
+  g_test_add_func ("/gauges/names", test_names);
   g_test_add_func ("/gauges/all-metals", test_all_metals);
   return g_test_run ();
 }

@@ -83,6 +83,15 @@ static const struct
   { "16 GA.", &steel, 0.0598 * IN },
   { "14 ga", &zinc, 0.036 * IN },
   { "1.5", &steel, 1.5 },
+  { "0.060 in", &steel, 1.524 },
+  { "1/16", &steel, IN / 16 },
+  { "3/64", &steel, 3 * IN / 64 },
+  { "1/16 mm", &steel, 1.0 / 16 },
+  { "1/3", &steel, 1.0 / 3 },
+  { "3/2", &steel, 1.5 },
+  { "1 1/2", &steel, 1.5 },
+  { "0.5", &steel, 0.5 },
+  { "1/16", &mm, 1.0 / 16 },
   { "0.06", &zinc, 0.06 * IN },
   { "1.5 mm", &unknown, 1.5 },
 };
@@ -187,7 +196,9 @@ test_sentences (void)
   } cases[] = {
     { "", &mm, "Type a length, as in 120 or 4 3/4." },
     { "5 furlongs", &mm, "“furlongs” is no unit here; use mm, cm, m, in or ft." },
-    { "40 ga", &steel, "Gauges of this metal are whole numbers from 3 to 38." },
+    { "40 ga", &steel,
+      "Gauges of this metal are whole numbers from 3 to 38 (Manufacturers’ "
+      "Standard Gauge for steel)." },
     { "16 ga", &mm, "A gauge is the thickness of a metal; a length is wanted here." },
     { "3/0", &mm, "A length cannot be divided by 0." },
     { "1,500", &mm, "This may mean two lengths. Write it without a sign between thousands." },

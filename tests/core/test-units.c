@@ -56,6 +56,36 @@ test_numbers (void)
     }
 }
 
+/* Stock that is sold by hundredths, and gauges, keep theirs. */
+static void
+test_thin (void)
+{
+  static const struct
+  {
+    double length_mm;
+    BfUnits units;
+    const char *number, *text;
+  } cases[] = {
+    { 1.5, BF_UNITS_MM, "1.5", "1.5 mm" },
+    { 1.25, BF_UNITS_MM, "1.25", "1.25 mm" },
+    { 1.51892, BF_UNITS_MM, "1.52", "1.52 mm" }, /* 16 ga steel */
+    { 0.75, BF_UNITS_MM, "0.75", "0.75 mm" },
+    { 3.0, BF_UNITS_MM, "3", "3 mm" },
+    { 1.51892, BF_UNITS_IN, "0.060", "0.060 in" },
+    { 1.5875, BF_UNITS_IN, "1/16", "1/16 in" },
+    { NAN, BF_UNITS_MM, "–", "– mm" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autofree char *number = bf_format_thin_number (cases[i].length_mm, cases[i].units);
+      g_autofree char *text = bf_format_thin (cases[i].length_mm, cases[i].units);
+
+      g_assert_cmpstr (number, ==, cases[i].number);
+      g_assert_cmpstr (text, ==, cases[i].text);
+    }
+}
+
 static void
 test_lengths (void)
 {
@@ -192,6 +222,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/units/numbers", test_numbers);
   g_test_add_func ("/units/lengths", test_lengths);
+  g_test_add_func ("/units/thin", test_thin);
   g_test_add_func ("/units/angles", test_angles);
   g_test_add_func ("/units/every-64th", test_every_64th);
   g_test_add_func ("/units/no-worse-than-said", test_no_worse_than_said);
