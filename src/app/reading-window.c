@@ -6,9 +6,6 @@
 
 #include "app/step-pane.h"
 
-/* What is read at 40 cm on paper is read at arm's length on the far side of a bench. */
-#define SCALE 2.2
-
 typedef struct
 {
   GtkWindow *window;
@@ -109,7 +106,7 @@ bf_reading_window_show (GtkWindow *parent, BfWorkGuide *guide)
   reading->window = GTK_WINDOW (g_object_new (
       GTK_TYPE_WINDOW, "title", _ ("The work, step by step"), "transient-for", parent, NULL));
   reading->pane = g_object_new (BF_TYPE_STEP_PANE, "hexpand", TRUE, "vexpand", TRUE, NULL);
-  bf_step_pane_set_scale (reading->pane, SCALE);
+  bf_step_pane_set_for_reading (reading->pane);
   room = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   gtk_box_append (GTK_BOX (room), GTK_WIDGET (reading->pane));
   gtk_box_append (GTK_BOX (room), hint_new ());

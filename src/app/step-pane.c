@@ -19,7 +19,7 @@ struct _BfStepPane
   GtkFlowBox *numbers_box;
   GtkWidget *caution_box, *back_button, *enlarge_button;
   GtkButton *more_button;
-  gboolean is_for_reading; /* what is read from afar has no window that opens */
+  gboolean is_for_reading;
 };
 
 G_DEFINE_FINAL_TYPE (BfStepPane, bf_step_pane, GTK_TYPE_WIDGET)
@@ -162,11 +162,10 @@ bf_step_pane_set_document (BfStepPane *self, BfDocument *document, GSettings *se
 }
 
 void
-bf_step_pane_set_scale (BfStepPane *self, double scale)
+bf_step_pane_set_for_reading (BfStepPane *self)
 {
   g_return_if_fail (BF_IS_STEP_PANE (self));
 
-  bf_step_picture_set_scale (self->picture, scale);
   gtk_widget_set_visible (self->enlarge_button, FALSE);
   self->is_for_reading = TRUE;
 }

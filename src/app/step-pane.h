@@ -24,8 +24,7 @@ void bf_step_pane_show (BfStepPane *self, const BfWork *work, guint step);
 /* Called once, where the person may set things too (app/step-tools.h). */
 void bf_step_pane_set_document (BfStepPane *self, BfDocument *document, GSettings *settings);
 
-/* For reading from afar: lines and words so much larger than on a page, and no button that asks for
- * it. */
-void bf_step_pane_set_scale (BfStepPane *self, double scale);
+/* For reading from afar: no button that asks for it, and none that opens a window. */
+void bf_step_pane_set_for_reading (BfStepPane *self);
 
 G_END_DECLS

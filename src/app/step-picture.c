@@ -2,17 +2,20 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/step-picture.h"
 
+#include "app/theme-colours.h"
 #include "paint/work-picture.h"
 
 #define PX_PER_PAPER_MM (96.0 / 25.4)
 #define EDGE_PX 12.0
+
+/* Larger words would leave no room to draw in. */
+#define MOST_TIMES 2.2
 
 struct _BfStepPicture
 {
   GtkWidget parent_instance;
   const BfWork *work; /* or NULL */
   guint step;
-  double scale;
 };
 
 G_DEFINE_FINAL_TYPE (BfStepPicture, bf_step_picture, GTK_TYPE_WIDGET)
@@ -22,7 +25,7 @@ bf_step_picture_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   BfStepPicture *self = BF_STEP_PICTURE (widget);
   double width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
-  double unit = PX_PER_PAPER_MM * self->scale;
+  double unit = PX_PER_PAPER_MM * MIN (bf_theme_text_size (widget), MOST_TIMES);
   cairo_t *cr =
       gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, (float)width, (float)height));
 
@@ -52,7 +55,6 @@ bf_step_picture_class_init (BfStepPictureClass *klass)
 static void
 bf_step_picture_init (BfStepPicture *self)
 {
-  self->scale = 1.0;
   gtk_widget_add_css_class (GTK_WIDGET (self), "paper");
 }
 
@@ -66,14 +68,5 @@ bf_step_picture_show (BfStepPicture *self, const BfWork *work, guint step)
   self->step = step;
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   work != NULL ? bf_work_step (work, step)->words : "", -1);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
-}
-
-void
-bf_step_picture_set_scale (BfStepPicture *self, double scale)
-{
-  g_return_if_fail (BF_IS_STEP_PICTURE (self) && scale > 0.0);
-
-  self->scale = scale;
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
