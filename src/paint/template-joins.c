@@ -21,6 +21,7 @@
 #define TICK_MM 2.0
 #define NEAR_PITCH_MM 3.0
 #define FAR_PITCH_MM 2.8
+#define WORDS_STEP_MM 2.0
 #define LINE_RGB 0x5A5A5A
 #define GLUE_RGB 0xF0F0F0
 
@@ -35,8 +36,6 @@ typedef struct
 /* Where along the line a cross is tried, from either end. The first place free of the part's
  * lines is taken; both pages look at the same lines and so find the same place. */
 static const double cross_shares[] = { 0.2, 0.16, 0.24, 0.12, 0.28, 0.32, 0.08, 0.36 };
-static const double words_shares[] = { 0.5, 0.45, 0.55, 0.4,  0.6, 0.35, 0.65, 0.3, 0.7,
-                                       0.9, 0.1,  0.25, 0.75, 0.2, 0.8,  0.15, 0.85 };
 
 static gboolean
 is_beside (BfPageSide side)
@@ -208,7 +207,40 @@ join_words (const BfTemplate *template, BfPageSide side, int neighbour)
                           (const char *)g_ptr_array_index (template->labels, (guint)neighbour));
 }
 
-/* Lays the words in the strip beside the line, where they hide nothing. words: (transfer full). */
+/* Nearest to the join's middle, in its strip. */
+static gboolean
+find_words_place (const Join *join, const BfLabelField *field, BfPlate *plate)
+{
+  BfVec2 middle = bf_vec2_scale (bf_vec2_add (join->strip.min, join->strip.max), 0.5);
+  BfVec2 along = bf_vec2_sub (join->ends[1], join->ends[0]);
+  double half_mm = bf_vec2_length (along) / 2.0;
+
+  along = bf_vec2_unit (along);
+  for (double off_mm = 0.0; off_mm < half_mm; off_mm += WORDS_STEP_MM)
+    for (int way = -1; way <= 1; way += 2)
+      {
+        plate->centre = bf_vec2_along (middle, along, way * off_mm);
+        if (bf_label_field_is_free (field, plate))
+          return TRUE;
+      }
+  plate->centre = middle;
+  return FALSE;
+}
+
+static BfLabelField *
+words_field (const BfTemplate *template, const Join *join, const BfPlate crosses[2], gboolean lines)
+{
+  BfLabelField *field = lines
+                            ? bf_blank_label_field (template->fold, &join->strip, CLEAR_OF_LINES_MM)
+                            : bf_label_field_new (&join->strip, CLEAR_OF_LINES_MM);
+
+  for (int i = 0; i < 2; i++)
+    bf_label_field_add_plate (field, &crosses[i]);
+  return field;
+}
+
+/* Lays the words in the strip beside the line, where they hide nothing; where that is nowhere, over
+ * the part's lines, which the other page shows too, but off the crosses. words: (transfer full). */
 static void
 draw_words (const BfTemplate *template,
             const Join *join,
@@ -216,27 +248,16 @@ draw_words (const BfTemplate *template,
             char *words,
             cairo_t *cr)
 {
-  g_autoptr (BfLabelField) field =
-      bf_blank_label_field (template->fold, &join->strip, CLEAR_OF_LINES_MM);
-  BfVec2 middle = bf_vec2_scale (bf_vec2_add (join->strip.min, join->strip.max), 0.5);
-  BfVec2 step = bf_vec2_sub (join->ends[1], join->ends[0]);
-  BfVec2 line_middle = bf_vec2_along (join->ends[0], step, 0.5);
-  BfVec2 inset = bf_vec2_sub (middle, line_middle);
+  g_autoptr (BfLabelField) free_of_lines = words_field (template, join, crosses, TRUE);
+  g_autoptr (BfLabelField) free_of_crosses = words_field (template, join, crosses, FALSE);
   double turn_rad = bf_deg_to_rad (template->plan->turn_deg);
-  g_autoptr (BfBlankLabel) label = bf_blank_label_new (
-      words, BF_TEMPLATE_CAP_MM, FALSE, bf_blank_upright (bf_vec2_unit (step), turn_rad));
+  BfVec2 along = bf_vec2_unit (bf_vec2_sub (join->ends[1], join->ends[0]));
+  g_autoptr (BfBlankLabel) label =
+      bf_blank_label_new (words, BF_TEMPLATE_CAP_MM, FALSE, bf_blank_upright (along, turn_rad));
 
-  for (int i = 0; i < 2; i++)
-    bf_label_field_add_plate (field, &crosses[i]);
-  for (guint i = 0; i < G_N_ELEMENTS (words_shares); i++)
-    {
-      BfVec2 on_line = bf_vec2_along (join->ends[0], step, words_shares[i]);
-      label->plate.centre = bf_vec2_add (on_line, inset);
-      if (!bf_label_field_is_free (field, &label->plate))
-        continue;
-      bf_blank_label_draw (label, cr);
-      return;
-    }
+  if (!find_words_place (join, free_of_lines, &label->plate))
+    find_words_place (join, free_of_crosses, &label->plate);
+  bf_blank_label_draw (label, cr);
 }
 
 static void

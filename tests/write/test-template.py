@@ -48,6 +48,8 @@ class Template:
         self.sizes = [(float(w) * MM, float(h) * MM) for w, h in
                       re.findall(r'Page +\d+ size: +([\d.]+) x ([\d.]+) pts', self.info)]
         assert len(self.sizes) == len(self.pages)
+        self.texts = subprocess.run(['pdftotext', self.pdf, '-'], check=True, timeout=60,
+                                    capture_output=True, text=True).stdout.split('\f')
 
     def on_page(self, i, p):
         """A point of the blank on page i."""
@@ -70,11 +72,8 @@ class Template:
         return any(MARGIN + 0.3 < x < width - MARGIN - side - 0.3 and FOOT < y < height - MARGIN - 0.3
                    for x, y in points)
 
-    @functools.cache
     def words(self, i):
-        text = subprocess.run(['pdftotext', '-f', str(i + 1), '-l', str(i + 1), self.pdf, '-'],
-                              check=True, timeout=60, capture_output=True, text=True).stdout
-        return ' '.join(text.split())
+        return ' '.join(self.texts[i].split())
 
     @functools.cache
     def raster(self, i):
@@ -238,9 +237,12 @@ def test_no_ink_in_the_margin_and_no_empty_page(folder):
 
 def crosses(template, i):
     """Centres of the registration crosses of page i, on the blank."""
-    flat = [line for line in template.lines[i] if abs(line.length - CROSS) < 0.01 and
-            line.width < 0.25 and abs(line.a[1] - line.b[1]) < 0.001]
-    return [template.on_blank(i, [(s + e) / 2 for s, e in zip(line.a, line.b)]) for line in flat]
+    arms = [line for line in template.lines[i] if abs(line.length - CROSS) < 0.01 and
+            line.width < 0.25]
+    flat, upright = ([[(s + e) / 2 for s, e in zip(line.a, line.b)] for line in arms
+                      if abs(line.a[k] - line.b[k]) < 0.001] for k in (1, 0))
+    return [template.on_blank(i, centre) for centre in flat
+            if any(math.dist(centre, other) < 0.01 for other in upright)]
 
 
 def test_crosses_of_neighbours_agree(folder):
@@ -253,6 +255,26 @@ def test_crosses_of_neighbours_agree(folder):
             twins = [other for k, other in marks if k != i and math.dist(centre, other) < 1]
             assert len(twins) == 1, f'{len(twins)} twins of {centre}'
             assert math.dist(centre, twins[0]) < 0.01
+
+
+def test_each_join_says_what_to_do(folder):
+    """On one page of a join the other is glued, on the other page one cuts: as often the one as the
+    other in the whole template, however short the joins of shifted pages are, and named."""
+    long = {**cases.TRAY, 'name': 'Long tray',
+            'base': {'outline': [[0, 0], [900, 0], [900, 330], [0, 330]]}}
+    for template in [*laid_out(), *(Template(folder, long, '--paper', paper)
+                                    for paper in ('A4', 'Letter', 'Legal'))]:
+        joins = glued = cut = 0
+        for i in range(len(template.pages)):
+            if "blank's left end" in template.words(i):
+                continue
+            named = re.findall(r'glue (\w+) here', template.words(i))
+            assert len(set(named)) == len(named), named
+            assert set(named) <= {page['label'] for page in template.pages}, named
+            glued += len(named)
+            cut += template.words(i).count('cut here')
+            joins += len(crosses(template, i)) / 2
+        assert glued == cut == joins / 2, (template.report['name'], template.sizes[0], glued, cut, joins)
 
 
 def test_ticks_show_a_misfit(folder):
