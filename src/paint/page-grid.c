@@ -7,14 +7,8 @@
 #include "core/tolerance.h"
 #include "paint/label-field.h"
 
-/* A line of the drawing that runs so close beside a join is awkward to cut out and to check. */
-#define BESIDE_JOIN_MM 4.0
-
 /* Beyond any drawing. */
 #define FAR_MM 1e7
-
-/* A hole's middle closer to a join than this is hard to punch: paper is cut and glued there. */
-#define MARK_OFF_JOIN_MM 3.0
 
 static BfBox
 ink_box (const GArray *ink)
@@ -69,8 +63,8 @@ bf_page_grid_init (BfPageGrid *grid, const double shares[2])
   grid->start = bf_vec2 (box.min.x - slack.x * shares[0], box.min.y - slack.y * shares[1]);
 }
 
-static double
-row_shift (const BfPageGrid *grid, guint row)
+double
+bf_page_grid_row_shift_mm (const BfPageGrid *grid, guint row)
 {
   return row < BF_GRID_SHIFTED_ROWS ? grid->shifts_mm[row] : 0.0;
 }
@@ -81,8 +75,8 @@ bf_page_grid_step_mm (const BfPageGrid *grid)
   return grid->window.x - grid->format->overlap_mm;
 }
 
-static guint
-row_end (const BfPageGrid *grid, guint row, guint which)
+guint
+bf_page_grid_row_end (const BfPageGrid *grid, guint row, guint which)
 {
   if (row < BF_GRID_SHIFTED_ROWS)
     return grid->ends[row][which];
@@ -111,8 +105,8 @@ bf_page_grid_trim (BfPageGrid *grid)
 
   for (guint row = 0; row < grid->n[1]; row++)
     {
-      first = MIN (first, row_end (grid, row, 0));
-      last = MAX (last, row_end (grid, row, 1));
+      first = MIN (first, bf_page_grid_row_end (grid, row, 0));
+      last = MAX (last, bf_page_grid_row_end (grid, row, 1));
     }
   for (guint row = 0; row < MIN (grid->n[1], BF_GRID_SHIFTED_ROWS); row++)
     for (guint i = 0; i < 2; i++)
@@ -127,7 +121,8 @@ bf_page_grid_window (const BfPageGrid *grid, guint column, guint row)
   double overlap = grid->format->overlap_mm;
   BfBox box;
 
-  box.min.x = grid->start.x + row_shift (grid, row) + column * (grid->window.x - overlap);
+  box.min.x =
+      grid->start.x + bf_page_grid_row_shift_mm (grid, row) + column * (grid->window.x - overlap);
   box.min.y = grid->start.y + (grid->n[1] - 1 - row) * (grid->window.y - overlap);
   box.max = bf_vec2_add (box.min, grid->window);
   return box;
@@ -140,51 +135,57 @@ bf_page_grid_cell (const BfPageGrid *grid, guint column, guint row)
   double half = grid->format->overlap_mm / 2.0;
   BfBox box = bf_page_grid_window (grid, column, row);
 
-  box.min.x += column > row_end (grid, row, 0) ? half : 0.0;
-  box.max.x -= column < row_end (grid, row, 1) ? half : 0.0;
+  box.min.x += column > bf_page_grid_row_end (grid, row, 0) ? half : 0.0;
+  box.max.x -= column < bf_page_grid_row_end (grid, row, 1) ? half : 0.0;
   box.max.y -= row > 0 ? half : 0.0;
   box.min.y += row + 1 < grid->n[1] ? half : 0.0;
   return box;
 }
 
-/* The cells, along one axis, that a stretch from low to high can touch: more on either side than it
- * needs, as rows may be shifted by up to a page and the clip decides. */
-static void
-cell_range (const BfPageGrid *grid, int axis, const double stretch[2], guint range[2])
+guint
+bf_page_grid_row_at (const BfPageGrid *grid, double y)
 {
-  double start = axis == 0 ? grid->start.x : grid->start.y;
-  double step = (axis == 0 ? grid->window.x : grid->window.y) - grid->format->overlap_mm;
-  double last = grid->n[axis] - 1;
-  double low = floor ((stretch[0] - start) / step) - 2.0;
-  double high = floor ((stretch[1] - start) / step) + 1.0;
+  double overlap = grid->format->overlap_mm, step = grid->window.y - overlap;
+  double up = floor ((y - grid->start.y - overlap / 2.0) / step);
 
-  range[0] = (guint)CLAMP (low, 0.0, last);
-  range[1] = (guint)CLAMP (high, 0.0, last);
+  return grid->n[1] - 1 - (guint)CLAMP (up, 0.0, grid->n[1] - 1.0);
 }
 
-static gboolean
-is_in_row (const BfPageGrid *grid, guint column, guint row)
+/* The column whose own paper that place of a row lies on. */
+static guint
+column_at (const BfPageGrid *grid, guint row, double x)
 {
-  return column >= row_end (grid, row, 0) && column <= row_end (grid, row, 1);
+  double half = grid->format->overlap_mm / 2.0,
+         start = grid->start.x + bf_page_grid_row_shift_mm (grid, row);
+  double column = floor ((x - start - half) / bf_page_grid_step_mm (grid));
+
+  return (guint)CLAMP (column, bf_page_grid_row_end (grid, row, 0),
+                       bf_page_grid_row_end (grid, row, 1));
 }
 
-static void
-mark_line (const BfPageGrid *grid, const BfInkLine *line, guint8 *has_ink)
+BfBox
+bf_page_grid_band (const BfPageGrid *grid, guint row)
 {
-  guint columns[2], ups[2];
+  BfBox band = bf_page_grid_cell (grid, 0, row);
 
-  cell_range (grid, 0, (double[]){ MIN (line->a.x, line->b.x), MAX (line->a.x, line->b.x) },
-              columns);
-  cell_range (grid, 1, (double[]){ MIN (line->a.y, line->b.y), MAX (line->a.y, line->b.y) }, ups);
-  for (guint up = ups[0]; up <= ups[1]; up++)
-    for (guint column = columns[0]; column <= columns[1]; column++)
-      {
-        guint row = grid->n[1] - 1 - up;
-        BfBox cell = bf_page_grid_cell (grid, column, row);
-        BfVec2 a = line->a, b = line->b;
-        if (is_in_row (grid, column, row) && bf_box_clip_line (&cell, &a, &b))
-          has_ink[row * grid->n[0] + column] = TRUE;
-      }
+  /* The uppermost and the lowest row's paper takes what pokes out by rounding. */
+  band.min = bf_vec2 (-FAR_MM, row + 1 < grid->n[1] ? band.min.y : -FAR_MM);
+  band.max = bf_vec2 (FAR_MM, row > 0 ? band.max.y : FAR_MM);
+  return band;
+}
+
+void
+bf_page_grid_mark (const BfPageGrid *grid, guint row, const BfInkLine *line, guint8 *columns)
+{
+  BfBox band = bf_page_grid_band (grid, row);
+  BfVec2 a = line->a, b = line->b;
+
+  if (!bf_box_clip_line (&band, &a, &b))
+    return;
+  for (guint i = column_at (grid, row, MIN (a.x, b.x)),
+             last = column_at (grid, row, MAX (a.x, b.x));
+       i <= last; i++)
+    columns[i] = TRUE;
 }
 
 guint8 *
@@ -194,160 +195,15 @@ bf_page_grid_ink (const BfPageGrid *grid, guint *n_marked)
   guint8 *has_ink = g_new0 (guint8, n);
 
   for (guint i = 0; i < grid->ink->len; i++)
-    mark_line (grid, &g_array_index (grid->ink, BfInkLine, i), has_ink);
+    {
+      const BfInkLine *line = &g_array_index (grid->ink, BfInkLine, i);
+      guint last = bf_page_grid_row_at (grid, MIN (line->a.y, line->b.y));
+
+      for (guint row = bf_page_grid_row_at (grid, MAX (line->a.y, line->b.y)); row <= last; row++)
+        bf_page_grid_mark (grid, row, line, has_ink + (gsize)row * grid->n[0]);
+    }
   *n_marked = 0;
   for (gsize i = 0; i < n; i++)
     *n_marked += has_ink[i];
   return has_ink;
-}
-
-/* ---- costs -------------------------------------------------------------------------------- */
-
-/* How far a coordinate is from the nearest of so many joins, the first of them at that place. */
-static double
-distance_to_nearest (double at, double first, double step, guint n_joins)
-{
-  double nearest = CLAMP (round ((at - first) / step), 0.0, n_joins - 1.0);
-
-  return n_joins > 0 ? fabs (at - first - nearest * step) : HUGE_VAL;
-}
-
-/* From the upright joins of a row. */
-static double
-distance_in_row (const BfPageGrid *grid, guint row, double x)
-{
-  double step = bf_page_grid_step_mm (grid), half = grid->format->overlap_mm / 2.0;
-  guint first = row_end (grid, row, 0);
-
-  return distance_to_nearest (x, grid->start.x + row_shift (grid, row) + (first + 1) * step + half,
-                              step, row_end (grid, row, 1) - first);
-}
-
-/* From the level joins between rows. */
-static double
-distance_to_rows (const BfPageGrid *grid, double y)
-{
-  double step = grid->window.y - grid->format->overlap_mm;
-
-  return distance_to_nearest (y, grid->start.y + step + grid->format->overlap_mm / 2.0, step,
-                              grid->n[1] - 1);
-}
-
-/* From where to where a row's own paper reaches. */
-static BfBox
-row_band (const BfPageGrid *grid, guint row)
-{
-  BfBox band = bf_page_grid_cell (grid, 0, row);
-
-  band.min.x = -FAR_MM;
-  band.max.x = FAR_MM;
-  return band;
-}
-
-gboolean
-bf_page_grid_row_reach (const BfPageGrid *grid, guint row, double reach[2])
-{
-  BfBox band = row_band (grid, row), ink = bf_box_empty ();
-
-  for (guint i = 0; i < grid->ink->len; i++)
-    {
-      BfInkLine line = g_array_index (grid->ink, BfInkLine, i);
-
-      if (!bf_box_clip_line (&band, &line.a, &line.b))
-        continue;
-      bf_box_extend (&ink, line.a);
-      bf_box_extend (&ink, line.b);
-    }
-  reach[0] = ink.min.x - BF_GRID_PAD_MM;
-  reach[1] = ink.max.x + BF_GRID_PAD_MM;
-  return ink.max.x >= ink.min.x;
-}
-
-static double
-length_beside (const BfPageGrid *grid, guint row, const BfInkLine *line)
-{
-  BfBox band = row_band (grid, row);
-  double low = MAX (MIN (line->a.y, line->b.y), band.min.y);
-  double high = MIN (MAX (line->a.y, line->b.y), band.max.y);
-  gboolean upright = fabs (line->a.x - line->b.x) < BF_TOLERANCE_SIZE_MM;
-
-  return upright && high > low && distance_in_row (grid, row, line->a.x) < BESIDE_JOIN_MM
-             ? high - low
-             : 0.0;
-}
-
-static guint
-count_row_pages (const BfPageGrid *grid, guint row)
-{
-  guint n = 0;
-
-  for (guint column = row_end (grid, row, 0); column <= row_end (grid, row, 1); column++)
-    {
-      BfBox cell = bf_page_grid_cell (grid, column, row);
-      gboolean has_ink = FALSE;
-
-      for (guint i = 0; i < grid->ink->len && !has_ink; i++)
-        {
-          BfInkLine line = g_array_index (grid->ink, BfInkLine, i);
-
-          has_ink = bf_box_clip_line (&cell, &line.a, &line.b);
-        }
-      n += has_ink ? 1 : 0;
-    }
-  return n;
-}
-
-BfGridCost
-bf_page_grid_row_cost (const BfPageGrid *grid, guint row)
-{
-  BfGridCost cost = { count_row_pages (grid, row), 0, 0.0 };
-  BfBox band = row_band (grid, row);
-
-  for (guint i = 0; i < grid->marks->len; i++)
-    {
-      BfVec2 p = g_array_index (grid->marks, BfVec2, i);
-
-      if (bf_box_contains (&band, p) && distance_in_row (grid, row, p.x) < MARK_OFF_JOIN_MM)
-        cost.n_marks++;
-    }
-  for (guint i = 0; i < grid->ink->len; i++)
-    cost.beside_mm += length_beside (grid, row, &g_array_index (grid->ink, BfInkLine, i));
-  return cost;
-}
-
-BfGridCost
-bf_page_grid_cost (const BfPageGrid *grid)
-{
-  BfGridCost cost = { 0, 0, 0.0 };
-
-  for (guint row = 0; row < grid->n[1]; row++)
-    {
-      BfGridCost of_row = bf_page_grid_row_cost (grid, row);
-
-      cost.n_pages += of_row.n_pages;
-      cost.n_marks += of_row.n_marks;
-      cost.beside_mm += of_row.beside_mm;
-    }
-  for (guint i = 0; i < grid->marks->len; i++)
-    if (distance_to_rows (grid, g_array_index (grid->marks, BfVec2, i).y) < MARK_OFF_JOIN_MM)
-      cost.n_marks++;
-  for (guint i = 0; i < grid->ink->len; i++)
-    {
-      const BfInkLine *line = &g_array_index (grid->ink, BfInkLine, i);
-
-      if (fabs (line->a.y - line->b.y) < BF_TOLERANCE_SIZE_MM &&
-          distance_to_rows (grid, line->a.y) < BESIDE_JOIN_MM)
-        cost.beside_mm += bf_vec2_distance (line->a, line->b);
-    }
-  return cost;
-}
-
-gboolean
-bf_grid_is_cheaper (BfGridCost a, BfGridCost b)
-{
-  if (a.n_pages != b.n_pages)
-    return a.n_pages < b.n_pages;
-  if (a.n_marks != b.n_marks)
-    return a.n_marks < b.n_marks;
-  return a.beside_mm < b.beside_mm - BF_TOLERANCE_SIZE_MM;
 }

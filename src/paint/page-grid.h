@@ -4,7 +4,7 @@
 
 #include "paint/template-plan.h"
 
-/* One way to lay a drawing on rows of pages, and what it costs; of use to template-plan.c alone. */
+/* One way to lay a drawing on rows of pages; of use to template-plan.c alone. */
 
 /* Room round the drawing for half a line's width and the printer's own error. */
 #define BF_GRID_PAD_MM 0.5
@@ -24,13 +24,6 @@ typedef struct
   guint ends[BF_GRID_SHIFTED_ROWS][2];    /* the first and the last column of each row */
 } BfPageGrid;
 
-/* What a plan costs: pages first, then marks on joins, then how much runs along joins. */
-typedef struct
-{
-  guint n_pages, n_marks;
-  double beside_mm;
-} BfGridCost;
-
 /* Lays out the grid of its ink and format. shares: how much of the slack of the last page goes to
  * the left of the drawing and below it. No row is shifted. */
 void bf_page_grid_init (BfPageGrid *grid, const double shares[2]);
@@ -42,6 +35,11 @@ void bf_page_grid_place_row (BfPageGrid *grid, guint row, double begin_mm, doubl
 /* Takes away columns at either end that no row has. For a grid of rows that were placed. */
 void bf_page_grid_trim (BfPageGrid *grid);
 
+/* How far a row lies to the right of the grid's start, and its first (which 0) or last (1) column.
+ */
+double bf_page_grid_row_shift_mm (const BfPageGrid *grid, guint row);
+guint bf_page_grid_row_end (const BfPageGrid *grid, guint row, guint which);
+
 /* From one page's window to the next. */
 double bf_page_grid_step_mm (const BfPageGrid *grid);
 
@@ -52,13 +50,12 @@ BfBox bf_page_grid_cell (const BfPageGrid *grid, guint column, guint row);
 /* Which cells hold ink, row by row. n_marked: (out). Returns: (transfer full). */
 guint8 *bf_page_grid_ink (const BfPageGrid *grid, guint *n_marked) G_GNUC_WARN_UNUSED_RESULT;
 
-/* From where to where the ink of a row reaches, with its room round it: reach (out). FALSE where
- * there is none. */
-gboolean bf_page_grid_row_reach (const BfPageGrid *grid, guint row, double reach[2]);
+/* The row whose own paper holds that height of the drawing; the nearest where none does. */
+guint bf_page_grid_row_at (const BfPageGrid *grid, double y);
 
-/* Of one row: its pages, and what lies on or beside the joins in it. */
-BfGridCost bf_page_grid_row_cost (const BfPageGrid *grid, guint row);
+/* From where to where a row's own paper reaches, without end to left and right, and where it is
+ * the first or the last, above or below. */
+BfBox bf_page_grid_band (const BfPageGrid *grid, guint row);
 
-/* Of all of it. */
-BfGridCost bf_page_grid_cost (const BfPageGrid *grid);
-gboolean bf_grid_is_cheaper (BfGridCost a, BfGridCost b);
+/* Says of a row's columns which a line runs through. columns: (inout) as many as the grid has. */
+void bf_page_grid_mark (const BfPageGrid *grid, guint row, const BfInkLine *line, guint8 *columns);

@@ -2,13 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/template-plan.h"
 
-#include "core/tolerance.h"
-#include "paint/page-grid.h"
+#include "paint/page-courses.h"
 #include "paint/page-links.h"
-
-/* Where the slack of the last page goes: a share of it lies before the drawing. The middle is
- * tried first and wins where others are no better; then shares farther and farther from it. */
-#define N_STARTS 21
 
 static BfVec2
 turn (BfVec2 p, guint turn_deg)
@@ -113,24 +108,16 @@ plan_from_grid (const BfPageGrid *grid,
   return plan;
 }
 
-/* 0.5, 0.45, 0.55, 0.4, … 0, 1. */
-static double
-start_share (guint i)
-{
-  double away = 0.5 * ((i + 1) / 2) / (N_STARTS / 2);
-
-  return i % 2 == 1 ? 0.5 - away : 0.5 + away;
-}
-
 /* The cheapest start for a drawing turned one way. best: (inout) knows ink, marks and format. */
 static BfGridCost
 best_start (BfPageGrid *best)
 {
-  BfGridCost least = { G_MAXUINT, G_MAXUINT, HUGE_VAL };
+  BfGridCost least = BF_GRID_COST_MOST;
 
-  for (guint i = 0; i < N_STARTS * N_STARTS; i++)
+  for (guint i = 0; i < BF_N_PAGE_STARTS * BF_N_PAGE_STARTS; i++)
     {
-      const double shares[2] = { start_share (i % N_STARTS), start_share (i / N_STARTS) };
+      const double shares[2] = { bf_page_start_share (i % BF_N_PAGE_STARTS),
+                                 bf_page_start_share (i / BF_N_PAGE_STARTS) };
       BfPageGrid grid = *best;
       BfGridCost cost;
 
@@ -145,85 +132,6 @@ best_start (BfPageGrid *best)
 }
 
 /* ---- rows shifted against each other ------------------------------------------------------- */
-
-/* Rows that are shifted meet in long enough stretches, or their joins are upright lines right
- * through. */
-static gboolean
-meet_well (double a_mm, double b_mm, double step_mm)
-{
-  double apart = fabs (a_mm - b_mm);
-
-  return apart < BF_TOLERANCE_SIZE_MM ||
-         (apart >= BF_LEAST_MEETING_MM && step_mm - apart >= BF_LEAST_MEETING_MM);
-}
-
-/* The cheapest place of a row, given that of the row above it. FALSE where it meets that one badly
- * wherever it lies. */
-static gboolean
-shift_row (BfPageGrid *grid, guint row)
-{
-  BfGridCost least = { G_MAXUINT, G_MAXUINT, HUGE_VAL };
-  double step = bf_page_grid_step_mm (grid), reach[2];
-  BfPageGrid best = *grid;
-
-  if (!bf_page_grid_row_reach (grid, row, reach))
-    return FALSE;
-  for (guint i = 0; i < N_STARTS; i++)
-    {
-      double length = reach[1] - reach[0], slack;
-      BfGridCost cost;
-
-      bf_page_grid_place_row (grid, row, reach[0], length);
-      slack = (grid->ends[row][1] - grid->ends[row][0]) * step + grid->window.x - length;
-      bf_page_grid_place_row (grid, row, reach[0] - slack * start_share (i), length);
-      if (row > 0 && !meet_well (grid->shifts_mm[row], grid->shifts_mm[row - 1], step))
-        continue;
-      cost = bf_page_grid_row_cost (grid, row);
-      if (!bf_grid_is_cheaper (cost, least))
-        continue;
-      least = cost;
-      best = *grid;
-    }
-  *grid = best;
-  return least.n_pages < G_MAXUINT;
-}
-
-static gboolean
-shift_rows (BfPageGrid *grid)
-{
-  for (guint row = 0; row < grid->n[1]; row++)
-    if (!shift_row (grid, row))
-      return FALSE;
-  return TRUE;
-}
-
-/* The same where each row of pages may begin where it will, like a course of bricks. FALSE where
- * that can't be. */
-static gboolean
-best_courses (BfPageGrid *best, BfGridCost *least)
-{
-  *least = (BfGridCost){ G_MAXUINT, G_MAXUINT, HUGE_VAL };
-  for (guint i = 0; i < N_STARTS; i++)
-    {
-      const double shares[2] = { 0.0, start_share (i) };
-      BfPageGrid grid = *best;
-      BfGridCost cost;
-
-      bf_page_grid_init (&grid, shares);
-      if (grid.n[1] < 2 || grid.n[1] > BF_GRID_SHIFTED_ROWS)
-        return FALSE;
-      grid.start.x -= 2.0 * bf_page_grid_step_mm (&grid);
-      if (!shift_rows (&grid))
-        continue;
-      bf_page_grid_trim (&grid);
-      cost = bf_page_grid_cost (&grid);
-      if (!bf_grid_is_cheaper (cost, *least))
-        continue;
-      *least = cost;
-      *best = grid;
-    }
-  return least->n_pages < G_MAXUINT;
-}
 
 static guint
 count_apart (const BfTemplatePlan *plan)
@@ -290,7 +198,7 @@ try_courses (Best *best, const BfPageGrid *drawing, guint turn_deg, gboolean tra
   BfTemplatePlan *courses;
   BfGridCost found;
 
-  if (!best_courses (&grid, &found) || found.n_pages > best->cost.n_pages ||
+  if (!bf_page_courses_find (&grid, &found) || found.n_pages > best->cost.n_pages ||
       (found.n_pages == best->cost.n_pages && found.n_marks >= best->cost.n_marks))
     return;
   courses = plan_from_grid (&grid, format, turn_deg, transposed);
