@@ -51,14 +51,14 @@ is_level (const BfInkLine *line)
 static double
 length_in_row (const BfPageGrid *grid, guint row, const BfInkLine *line)
 {
-  BfBox band = bf_page_grid_band (grid, row);
-  double low = MAX (MIN (line->a.y, line->b.y), band.min.y);
-  double high = MIN (MAX (line->a.y, line->b.y), band.max.y);
-  gboolean upright = fabs (line->a.x - line->b.x) < BF_TOLERANCE_SIZE_MM;
+  BfBox band;
 
-  return upright && high > low && distance_in_row (grid, row, line->a.x) < BESIDE_JOIN_MM
-             ? high - low
-             : 0.0;
+  if (fabs (line->a.x - line->b.x) >= BF_TOLERANCE_SIZE_MM ||
+      distance_in_row (grid, row, line->a.x) >= BESIDE_JOIN_MM)
+    return 0.0;
+  band = bf_page_grid_band (grid, row);
+  return MAX (0.0, MIN (MAX (line->a.y, line->b.y), band.max.y) -
+                       MAX (MIN (line->a.y, line->b.y), band.min.y));
 }
 
 /* The same of all rows, and along the joins between them. */

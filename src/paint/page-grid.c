@@ -174,18 +174,23 @@ bf_page_grid_band (const BfPageGrid *grid, guint row)
   return band;
 }
 
+static void
+mark_columns (const BfPageGrid *grid, guint row, BfVec2 a, BfVec2 b, guint8 *columns)
+{
+  guint last = column_at (grid, row, MAX (a.x, b.x));
+
+  for (guint i = column_at (grid, row, MIN (a.x, b.x)); i <= last; i++)
+    columns[i] = TRUE;
+}
+
 void
 bf_page_grid_mark (const BfPageGrid *grid, guint row, const BfInkLine *line, guint8 *columns)
 {
   BfBox band = bf_page_grid_band (grid, row);
   BfVec2 a = line->a, b = line->b;
 
-  if (!bf_box_clip_line (&band, &a, &b))
-    return;
-  for (guint i = column_at (grid, row, MIN (a.x, b.x)),
-             last = column_at (grid, row, MAX (a.x, b.x));
-       i <= last; i++)
-    columns[i] = TRUE;
+  if (bf_box_clip_line (&band, &a, &b))
+    mark_columns (grid, row, a, b, columns);
 }
 
 guint8 *
@@ -197,9 +202,12 @@ bf_page_grid_ink (const BfPageGrid *grid, guint *n_marked)
   for (guint i = 0; i < grid->ink->len; i++)
     {
       const BfInkLine *line = &g_array_index (grid->ink, BfInkLine, i);
+      guint first = bf_page_grid_row_at (grid, MAX (line->a.y, line->b.y));
       guint last = bf_page_grid_row_at (grid, MIN (line->a.y, line->b.y));
 
-      for (guint row = bf_page_grid_row_at (grid, MAX (line->a.y, line->b.y)); row <= last; row++)
+      if (first == last)
+        mark_columns (grid, first, line->a, line->b, has_ink + (gsize)first * grid->n[0]);
+      for (guint row = first; first < last && row <= last; row++)
         bf_page_grid_mark (grid, row, line, has_ink + (gsize)row * grid->n[0]);
     }
   *n_marked = 0;
