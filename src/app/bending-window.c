@@ -14,12 +14,18 @@
 #include "core/edit.h"
 #include "core/own-trials.h"
 #include "core/units.h"
+#include "fold/slot-plan.h"
+#include "make/bend-notes.h"
 
 #define K_STEP 0.01
 #define LEAST_PUSH_N 20.0
 #define MOST_PUSH_N 1000.0
 #define PUSH_N 200.0 /* EN 1005-3, at work */
 #define PUSH_STEP_N 10.0
+#define BOARD_STEPS_FROM_MM 300.0
+
+/* More kinds of bends than have room are counted. */
+#define MOST_PLAN_ROWS 6
 
 /* Rows of the list of rules. */
 enum
@@ -40,7 +46,7 @@ typedef struct
   GtkDropDown *rule;
   GtkSpinButton *k;
   GtkSpinButton *push;
-  GtkLabel *words;
+  GtkLabel *words, *plan;
   gboolean showing; /* what is shown is not typed */
 } BendingWindow;
 
@@ -80,6 +86,25 @@ corrected_words (const BfPart *part)
                           part->bend.corrected);
 }
 
+/* What the bends take with what is typed now: the part, then bend by bend. */
+static void
+show_plan (BendingWindow *self, const BfFold *fold)
+{
+  g_autoptr (GPtrArray) rows = bf_bend_plan (fold, fold->part->units);
+  GString *words = g_string_new (NULL);
+  guint n = MIN (rows->len, MOST_PLAN_ROWS);
+
+  for (guint i = 0; i < n; i++)
+    g_string_append_printf (words, "%s%s", i > 0 ? "\n" : "",
+                            (const char *)g_ptr_array_index (rows, i));
+  if (rows->len > n)
+    g_string_append_printf (words, ngettext ("\nand %u more", "\nand %u more", rows->len - n),
+                            rows->len - n);
+  gtk_label_set_label (self->plan, words->str);
+  gtk_widget_set_visible (GTK_WIDGET (self->plan), words->len > 0);
+  g_string_free (words, TRUE);
+}
+
 static void
 show (BendingWindow *self)
 {
@@ -96,6 +121,7 @@ show (BendingWindow *self)
   gtk_widget_set_sensitive (GTK_WIDGET (self->k), rule_row (&part->bend.allowance) == RULE_K);
   gtk_spin_button_set_value (self->push, isnan (bend.hand_limit_n) ? PUSH_N : bend.hand_limit_n);
   gtk_label_set_label (self->words, words);
+  show_plan (self, fold);
   self->showing = FALSE;
 }
 
@@ -105,7 +131,7 @@ radius_given (double radius_mm, gpointer user_data)
   BendingWindow *self = user_data;
 
   bf_setup_edit (self->document, bf_edit_bend_radius (part_of (self), radius_mm),
-                 _ ("Inside radius"), NULL);
+                 _ ("Inside radius"), "inside-radius");
 }
 
 static void
@@ -116,7 +142,7 @@ lever_given (double lever_mm, gpointer user_data)
 
   bf_setup_edit (self->document,
                  bf_edit_hand (part, part->bend.hand_limit_n, lever_mm > 0.0 ? lever_mm : NAN),
-                 _ ("Lever"), NULL);
+                 _ ("Lever"), "lever");
 }
 
 static void
@@ -127,7 +153,7 @@ slot_given (double slot_mm, gpointer user_data)
 
   bf_setup_edit (self->document,
                  bf_edit_slots (part, slot_mm > 0.0 ? slot_mm : NAN, part->bend.bridge_mm),
-                 _ ("Slots"), NULL);
+                 _ ("Slots"), "slot-length");
 }
 
 static void
@@ -138,7 +164,7 @@ bridge_given (double bridge_mm, gpointer user_data)
 
   bf_setup_edit (self->document,
                  bf_edit_slots (part, part->bend.slot_mm, bridge_mm > 0.0 ? bridge_mm : NAN),
-                 _ ("Slots"), NULL);
+                 _ ("Slots"), "bridge-length");
 }
 
 static void
@@ -147,7 +173,7 @@ left_given (double left_mm, gpointer user_data)
   BendingWindow *self = user_data;
 
   bf_setup_edit (self->document, bf_edit_score_left (part_of (self), left_mm > 0.0 ? left_mm : NAN),
-                 _ ("Score"), NULL);
+                 _ ("Score"), "score");
 }
 
 static void
@@ -235,16 +261,42 @@ rules_new (const BfPart *part)
   return gtk_drop_down_new_from_strings (rules);
 }
 
-static void
-add_length (BendingWindow *self,
-            const char *label,
-            double length_mm,
-            const char *placeholder,
-            BfLengthGiven given)
+/* A length that may be left out: what it is, what stands for it then, and where steps begin. */
+typedef struct
 {
-  bf_small_window_add (
-      self->frame, label,
-      bf_length_row_new (length_mm, part_of (self)->units, placeholder, given, self));
+  const char *label, *placeholder;
+  double length_mm, usual_mm;
+} Length;
+
+static void
+add_length (BendingWindow *self, Length length, BfLengthGiven given)
+{
+  BfUnits units = part_of (self)->units;
+  g_autofree char *usual = bf_format_thin_number (length.usual_mm, units);
+  GtkWidget *row =
+      bf_length_row_new (length.length_mm, units,
+                         length.placeholder != NULL ? length.placeholder : usual, given, self);
+
+  bf_length_row_make_live (row, length.usual_mm);
+  bf_small_window_add (self->frame, length.label, row);
+}
+
+/* The first slot that is planned, and the bridge beside it: where steps begin. */
+static void
+add_slots (BendingWindow *self)
+{
+  const BfFold *fold = bf_document_get_fold (self->document);
+  const BfBend *bend = &part_of (self)->bend;
+  BfSlotTool tool = bf_slot_tool (part_of (self));
+  double slot_mm = tool.shortest_mm, bridge_mm = tool.least_bridge_mm;
+
+  for (guint i = fold->bends->len; i > 0; i--)
+    if (bf_fold_bend (fold, i - 1)->slots->len > 0)
+      slot_mm = bf_bend_slot (bf_fold_bend (fold, i - 1), 0)->length_mm;
+  add_length (self, (Length){ _ ("Slot length"), _ ("planned"), bend->slot_mm, slot_mm },
+              slot_given);
+  add_length (self, (Length){ _ ("Bridge length"), _ ("planned"), bend->bridge_mm, bridge_mm },
+              bridge_given);
 }
 
 static void
@@ -255,11 +307,13 @@ add_hand (BendingWindow *self)
   self->push =
       GTK_SPIN_BUTTON (gtk_spin_button_new_with_range (LEAST_PUSH_N, MOST_PUSH_N, PUSH_STEP_N));
   bf_small_window_add (self->frame, _ ("What you can push, N"), GTK_WIDGET (self->push));
-  add_length (self, _ ("Board to push on"), bend->hand_lever_mm, _ ("none"), lever_given);
-  if (bf_part_resolve_bend (part_of (self), NULL).way != BF_BEND_WAY_SLOTS)
-    return;
-  add_length (self, _ ("Slot length"), bend->slot_mm, _ ("planned"), slot_given);
-  add_length (self, _ ("Bridge length"), bend->bridge_mm, _ ("planned"), bridge_given);
+  add_length (self,
+              (Length){ _ ("Board or pliers to push on"), _ ("none"), bend->hand_lever_mm,
+                        BOARD_STEPS_FROM_MM },
+              lever_given);
+  if (bf_part_resolve_bend (part_of (self), NULL).way == BF_BEND_WAY_SLOTS)
+    add_slots (self);
+  self->plan = bf_small_window_add_words (self->frame, "");
 }
 
 static void
@@ -267,14 +321,15 @@ add_rows (BendingWindow *self)
 {
   const BfPart *part = part_of (self);
   BfBend bend = bf_part_resolve_bend (part, NULL);
-  g_autofree char *radius = bf_format_thin_number (bend.inside_radius_mm, part->units);
-  g_autofree char *left =
-      bf_format_thin_number (bf_default_score_left_mm (part->metal.thickness_mm), part->units);
-
   if (bend.way == BF_BEND_WAY_SCORE)
-    add_length (self, _ ("Skin left under the groove"), part->bend.score_left_mm, left, left_given);
+    add_length (self,
+                (Length){ _ ("Skin left under the groove"), NULL, part->bend.score_left_mm,
+                          bf_default_score_left_mm (part->metal.thickness_mm) },
+                left_given);
   else
-    add_length (self, _ ("Inside radius: how tight"), part->bend.inside_radius_mm, radius,
+    add_length (self,
+                (Length){ _ ("Inside radius: how tight"), NULL, part->bend.inside_radius_mm,
+                          bend.inside_radius_mm },
                 radius_given);
   self->rule = GTK_DROP_DOWN (rules_new (part));
   bf_small_window_add (self->frame, _ ("Allowance"), GTK_WIDGET (self->rule));

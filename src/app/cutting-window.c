@@ -27,7 +27,7 @@ kerf_given (double kerf_mm, gpointer user_data)
 {
   CuttingWindow *self = user_data;
 
-  bf_setup_edit (self->document, bf_edit_kerf (part_of (self), kerf_mm), _ ("Kerf"), NULL);
+  bf_setup_edit (self->document, bf_edit_kerf (part_of (self), kerf_mm), _ ("Kerf"), "kerf");
 }
 
 static void
@@ -35,7 +35,7 @@ slack_given (double slack_mm, gpointer user_data)
 {
   CuttingWindow *self = user_data;
 
-  bf_setup_edit (self->document, bf_edit_slack (part_of (self), slack_mm), _ ("Slack"), NULL);
+  bf_setup_edit (self->document, bf_edit_slack (part_of (self), slack_mm), _ ("Slack"), "slack");
 }
 
 static void

@@ -9,12 +9,21 @@
 #include "core/tolerance.h"
 #include "core/units.h"
 
+/* By how much an arrow key steps: finely what is of the order of the metal. */
+#define FINE_BELOW_MM 5.0
+#define FINE_MM 0.1
+#define COARSE_MM 1.0
+#define FINE_BELOW_IN 0.2
+#define FINE_IN 0.005
+#define COARSE_IN 0.0625
+
 typedef struct
 {
   BfLengthGiven given;
   gpointer user_data;
   BfUnits units;
   double shown_mm; /* what was last handed over */
+  double usual_mm; /* of one that can be stepped: where it begins */
 } LengthRow;
 
 gboolean
@@ -57,6 +66,58 @@ take (GtkEntry *entry)
   row->given (length_mm, row->user_data);
 }
 
+/* The next whole step up or down, and never down to nothing. */
+static double
+stepped (double shown, int by, gboolean inches)
+{
+  double below = inches ? FINE_BELOW_IN : FINE_BELOW_MM;
+  double fine = inches ? FINE_IN : FINE_MM, coarse = inches ? COARSE_IN : COARSE_MM;
+  double step = shown < below || (by < 0 && shown <= below) ? fine : coarse;
+
+  return MAX ((round (shown / step) + by) * step, step);
+}
+
+static gboolean
+key_cb (GtkEventControllerKey *keys, guint key, guint code, GdkModifierType state, GtkEntry *entry)
+{
+  LengthRow *row = g_object_get_data (G_OBJECT (entry), "length-row");
+  gboolean inches = row->units == BF_UNITS_IN;
+  int by = key == GDK_KEY_Up || key == GDK_KEY_KP_Up       ? 1
+           : key == GDK_KEY_Down || key == GDK_KEY_KP_Down ? -1
+                                                           : 0;
+  double length_mm, shown;
+  g_autofree char *words = NULL;
+  (void)keys;
+  (void)code;
+  (void)state;
+
+  if (by == 0 || !bf_length_entry_read (entry, row->units, &length_mm))
+    return FALSE;
+  shown = (isnan (length_mm) ? row->usual_mm : length_mm) / (inches ? BF_MM_PER_INCH : 1.0);
+  if (isnan (shown))
+    return FALSE;
+  words = bf_format_decimal (stepped (shown, by, inches), inches ? 4 : 2);
+  gtk_editable_set_text (GTK_EDITABLE (entry), words);
+  gtk_editable_set_position (GTK_EDITABLE (entry), -1);
+  return TRUE;
+}
+
+void
+bf_length_row_make_live (GtkWidget *row, double usual_mm)
+{
+  GtkEventController *keys = gtk_event_controller_key_new ();
+  LengthRow *made;
+
+  g_return_if_fail (GTK_IS_ENTRY (row));
+
+  made = g_object_get_data (G_OBJECT (row), "length-row");
+  made->usual_mm = usual_mm;
+  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
+  g_signal_connect (keys, "key-pressed", G_CALLBACK (key_cb), row);
+  gtk_widget_add_controller (row, keys);
+  g_signal_connect (row, "changed", G_CALLBACK (take), NULL);
+}
+
 static void
 leave_cb (GtkEntry *entry)
 {
@@ -76,7 +137,7 @@ bf_length_row_new (double length_mm,
   double shown = units == BF_UNITS_IN ? length_mm / BF_MM_PER_INCH : length_mm;
   g_autofree char *words = isnan (length_mm) ? g_strdup ("") : bf_format_decimal (shown, 3);
 
-  *row = (LengthRow){ given, user_data, units, length_mm };
+  *row = (LengthRow){ given, user_data, units, length_mm, NAN };
   g_object_set_data_full (G_OBJECT (entry), "length-row", row, g_free);
   gtk_entry_set_placeholder_text (GTK_ENTRY (entry), placeholder);
   gtk_editable_set_text (GTK_EDITABLE (entry), words);

@@ -20,6 +20,11 @@ GtkWidget *bf_length_row_new (double length_mm,
                               BfLengthGiven given,
                               gpointer user_data);
 
+/* Hands over what is typed with each key as well, and lets the arrow keys up and down step it:
+ * tenths of a mm below 5 mm and whole ones above, 5 thousandths of an inch below 1/5 in and 1/16
+ * above. usual_mm: what an empty entry steps from. row: of bf_length_row_new(). */
+void bf_length_row_make_live (GtkWidget *row, double usual_mm);
+
 /* What stands in an entry. FALSE, with length NAN and the entry marked, where it is no length; TRUE
  * with NAN where it is empty. */
 gboolean bf_length_entry_read (GtkEntry *entry, BfUnits units, double *length_mm);

@@ -8,6 +8,7 @@
 #include "core/drills.h"
 #include "core/units.h"
 #include "fold/allowance.h"
+#include "fold/bend-words.h"
 #include "fold/metal-moved.h"
 
 /* "what was → is", unless both read alike. was and is: (transfer full), NULL for none. */
@@ -32,7 +33,50 @@ relief_drill (const BfFold *fold)
   for (guint i = 0; i < fold->reliefs->len; i++)
     if (bf_fold_relief (fold, i)->drill != NULL)
       return bf_drill_words (bf_fold_relief (fold, i)->drill);
-  return NULL;
+  return fold->reliefs->len > 0 ? g_strdup (_ ("none")) : NULL;
+}
+
+/* ---- what a tool or a way of bending brings with it ---- */
+
+static char *
+thin (const BfFold *fold, double length_mm)
+{
+  return bf_format_thin (length_mm, fold->part->units);
+}
+
+static char *
+corner_gap (const BfFold *fold)
+{
+  return fold->seams->len > 0 ? thin (fold, bf_part_resolve_gap_mm (fold->part, NULL)) : NULL;
+}
+
+static char *
+slots (const BfFold *fold)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < fold->bends->len; i++)
+    n += bf_fold_bend (fold, i)->slots->len;
+  return g_strdup_printf ("%u", n);
+}
+
+static char *
+push (const BfFold *fold)
+{
+  const BfBendResult *hardest = bf_hardest_bend (fold);
+
+  return hardest != NULL ? bf_push_words (hardest, fold->part->units) : NULL;
+}
+
+static void
+add_tool_changes (GString *words, const BfFold *before, const BfFold *after)
+{
+  add_change (words, _ ("relief drill"), relief_drill (before), relief_drill (after));
+  add_change (words, _ ("kerf"), thin (before, bf_part_kerf_mm (before->part)),
+              thin (after, bf_part_kerf_mm (after->part)));
+  add_change (words, _ ("slack"), thin (before, bf_part_slack_mm (before->part)),
+              thin (after, bf_part_slack_mm (after->part)));
+  add_change (words, _ ("corner gap"), corner_gap (before), corner_gap (after));
 }
 
 static char *
@@ -51,6 +95,19 @@ part_k (const BfFold *fold)
   BfBend bend = bf_part_resolve_bend (fold->part, NULL);
 
   return bf_allowance_k (&bend.allowance, bend.inside_radius_mm, fold->part->metal.thickness_mm);
+}
+
+/* One of a trial bend says so, since it came by itself. */
+static char *
+k (const BfFold *fold)
+{
+  BfBend bend = bf_part_resolve_bend (fold->part, NULL);
+  g_autofree char *number = bf_format_decimal (part_k (fold), 3);
+
+  if (bend.allowance.rule != BF_ALLOWANCE_TRIAL_BEND)
+    return g_steal_pointer (&number);
+  /* Translators: a K-factor */
+  return g_strdup_printf (_ ("%s by a trial bend"), number);
 }
 
 static char *
@@ -89,10 +146,13 @@ bf_setup_changes (const BfFold *before, const BfFold *after)
 
   g_return_val_if_fail (before != NULL && after != NULL, NULL);
 
-  add_change (words, _ ("relief drill"), relief_drill (before), relief_drill (after));
+  if (before->part->units == after->part->units)
+    add_tool_changes (words, before, after);
   add_change (words, _ ("inside radius"), radius (before), radius (after));
-  add_change (words, "K", bf_format_decimal (part_k (before), 3),
-              bf_format_decimal (part_k (after), 3));
+  add_change (words, "K", k (before), k (after));
+  add_change (words, _ ("slots"), slots (before), slots (after));
+  if (before->part->units == after->part->units)
+    add_change (words, _ ("push"), push (before), push (after));
   add_change (words, _ ("blank"), blank_size (before), blank_size (after));
   if (before->part->measure != after->part->measure)
     add_moved_metal (words, before, after);

@@ -61,6 +61,9 @@ same_setup (const BfPart *a, const BfPart *b)
          bf_is_same_size (bf_part_slack_mm (a), bf_part_slack_mm (b)) &&
          bf_is_same_size (a->bend.slot_mm, b->bend.slot_mm) &&
          bf_is_same_size (a->bend.bridge_mm, b->bend.bridge_mm) &&
+         bf_is_same_size (a->bend.hand_limit_n, b->bend.hand_limit_n) &&
+         bf_is_same_size (a->bend.hand_lever_mm, b->bend.hand_lever_mm) &&
+         bf_is_same_size (a->bend.score_left_mm, b->bend.score_left_mm) &&
          same_drills (&a->cutting, &b->cutting);
 }
 
@@ -84,6 +87,7 @@ changed_cb (Telling *telling)
   if (now != NULL && before != NULL && !same_setup (before->asked, now->asked))
     words = bf_setup_changes (before, now);
   gtk_label_set_label (telling->label, words != NULL ? words : "");
+  gtk_widget_set_tooltip_text (GTK_WIDGET (telling->label), words);
 }
 
 static void

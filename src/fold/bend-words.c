@@ -4,6 +4,71 @@
 
 #include <glib/gi18n.h>
 
+#include "fold/bend-force.h"
+
+#define NEWTONS_PER_KG 9.80665
+#define KG_PER_LB 0.45359237 /* exact: international yard and pound, 1959 */
+
+char *
+bf_push_weight (double force_n, BfUnits units)
+{
+  double kg = force_n / NEWTONS_PER_KG;
+
+  if (units == BF_UNITS_IN)
+    /* Translators: a push, as a weight in pounds */
+    return g_strdup_printf (_ ("%.0f lb"), kg / KG_PER_LB);
+  /* Translators: a push, as a weight in kilograms */
+  return g_strdup_printf (_ ("%.0f kg"), kg);
+}
+
+char *
+bf_push_words (const BfBendResult *bend, BfUnits units)
+{
+  double share = bend->force_n / bend->limit_n;
+  const char *words = share <= BF_FORCE_AIM       ? _ ("easy")
+                      : share <= BF_FORCE_LOOK_AT ? _ ("firm")
+                      : share <= 1.0              ? _ ("hard, take a longer board")
+                                                  : _ ("too hard, needs a longer board or a brake");
+  g_autofree char *weight = NULL;
+
+  if (isnan (bend->force_n))
+    return g_strdup ("–");
+  weight = bf_push_weight (bend->force_n, units);
+  /* Translators: a word for a push, "easy", and the push as a weight with its unit */
+  return g_strdup_printf (_ ("%s, %s"), words, weight);
+}
+
+const BfBendResult *
+bf_hardest_bend (const BfFold *fold)
+{
+  const BfBendResult *hardest = NULL;
+
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, i);
+
+      if (!isnan (bend->force_n) &&
+          (hardest == NULL || bend->force_n / bend->limit_n > hardest->force_n / hardest->limit_n))
+        hardest = bend;
+    }
+  return hardest;
+}
+
+double
+bf_bend_bridge_mm (const BfBendResult *bend)
+{
+  double shortest = INFINITY;
+
+  for (guint i = 1; i < bend->slots->len; i++)
+    {
+      const BfBendSlot *a = bf_bend_slot (bend, i - 1), *b = bf_bend_slot (bend, i);
+      double bridge = bf_vec2_distance (a->at, b->at) - (a->near_mm + b->near_mm) / 2.0;
+
+      shortest = MIN (shortest, bridge);
+    }
+  return shortest;
+}
+
 /* Fractions that people say. */
 static const struct
 {

@@ -5,7 +5,6 @@
 #include <glib/gi18n.h>
 
 #include "core/tolerance.h"
-#include "core/units.h"
 #include "fold/bend-force.h"
 #include "fold/bend-words.h"
 #include "fold/checks.h"
@@ -16,22 +15,6 @@
 
 /* Boards are named in such steps. */
 #define BOARD_STEP_MM 10.0
-
-#define NEWTONS_PER_KG 9.80665
-#define KG_PER_LB 0.45359237 /* exact: international yard and pound, 1959 */
-
-/* A push as a weight that a person can imagine. */
-static char *
-push_text (const BfFold *fold, double force_n)
-{
-  double kg = force_n / NEWTONS_PER_KG;
-
-  if (fold->part->units == BF_UNITS_IN)
-    /* Translators: a push, as a weight in pounds */
-    return g_strdup_printf (_ ("%.0f lb"), kg / KG_PER_LB);
-  /* Translators: a push, as a weight in kilograms */
-  return g_strdup_printf (_ ("%.0f kg"), kg);
-}
 
 /* What is bent by hand alone, because slots or a score have weakened it. */
 static gboolean
@@ -53,8 +36,8 @@ bf_bend_board_mm (const BfBendResult *bend)
 static char *
 force_message (const BfFold *fold, const BfBendResult *bend, gboolean must)
 {
-  g_autofree char *push = push_text (fold, bend->force_n);
-  g_autofree char *most = push_text (fold, bend->limit_n);
+  g_autofree char *push = bf_push_weight (bend->force_n, fold->part->units);
+  g_autofree char *most = bf_push_weight (bend->limit_n, fold->part->units);
   g_autofree char *at = bf_checks_length (fold, bend->lever_mm);
   g_autofree char *board = bf_checks_length (fold, bf_bend_board_mm (bend));
 
@@ -140,29 +123,13 @@ check_strength (BfFold *fold)
 
 /* ---- the slots ---------------------------------------------------------------------------- */
 
-/* The shortest bridge between two slots, on the near face; INFINITY where there are not two. */
-static double
-shortest_bridge_mm (const BfBendResult *bend)
-{
-  double shortest = INFINITY;
-
-  for (guint i = 1; i < bend->slots->len; i++)
-    {
-      const BfBendSlot *a = bf_bend_slot (bend, i - 1), *b = bf_bend_slot (bend, i);
-      double bridge = bf_vec2_distance (a->at, b->at) - (a->near_mm + b->near_mm) / 2.0;
-
-      shortest = MIN (shortest, bridge);
-    }
-  return shortest;
-}
-
 static void
 check_bridges (BfFold *fold, const BfBendResult *bend, const BfSlotTool *tool)
 {
   BfCheck check = bf_checks_at_bend (bend, "bridge-too-small", BF_SEVERITY_MUST_FIX);
   g_autofree char *found = NULL, *needed = NULL;
 
-  check.found = shortest_bridge_mm (bend);
+  check.found = bf_bend_bridge_mm (bend);
   check.needed = tool->least_bridge_mm;
   if (check.found >= check.needed - BF_TOLERANCE_SIZE_MM)
     return;

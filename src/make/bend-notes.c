@@ -111,21 +111,96 @@ row_words (const Row *row)
                           n_more, row->words);
 }
 
-GPtrArray *
-bf_bend_notes (const BfFold *fold, BfUnits units)
+typedef char *(*BendWords) (const BfFold *fold, const BfBendResult *bend, BfUnits units);
+
+static void
+add_rows (GPtrArray *notes, const BfFold *fold, BfUnits units, BendWords of_bend)
 {
   g_autoptr (GArray) rows = g_array_new (FALSE, FALSE, sizeof (Row));
-  GPtrArray *notes = g_ptr_array_new_with_free_func (g_free);
 
   g_array_set_clear_func (rows, clear_row);
   for (guint i = 0; i < fold->bends->len; i++)
     {
-      char *words = lost_words (fold, bf_fold_bend (fold, i), units);
+      char *words = of_bend (fold, bf_fold_bend (fold, i), units);
 
       if (words != NULL)
         add (rows, words, bf_fold_bend (fold, i)->flange);
     }
   for (guint i = 0; i < rows->len; i++)
     g_ptr_array_add (notes, row_words (&g_array_index (rows, Row, i)));
+}
+
+GPtrArray *
+bf_bend_notes (const BfFold *fold, BfUnits units)
+{
+  GPtrArray *notes = g_ptr_array_new_with_free_func (g_free);
+
+  add_rows (notes, fold, units, lost_words);
   return notes;
+}
+
+/* ---- while the person is choosing ---------------------------------------------------------- */
+
+static char *
+bridge_words (const BfBendResult *bend, BfUnits units)
+{
+  g_autofree char *bridge = bf_format_length (bf_bend_bridge_mm (bend), units);
+
+  /* Translators: follows how many slots there are and how long; a length with its unit */
+  return bend->slots->len > 1 ? g_strdup_printf (_ (", bridges of %s"), bridge) : g_strdup ("");
+}
+
+static char *
+plan_words (const BfFold *fold, const BfBendResult *bend, BfUnits units)
+{
+  const char *lost = bf_bend_lost_words (fold, bend);
+  g_autofree char *push = bf_push_words (bend, units);
+  g_autofree char *at = bf_format_length (bend->lever_mm, units);
+  g_autofree char *done = NULL, *bridges = NULL;
+
+  if (isnan (bend->lever_mm))
+    return NULL;
+  if (lost == NULL)
+    /* Translators: a push, "easy, 7 kg", and how far from the bend */
+    return g_strdup_printf (_ ("push %s at %s."), push, at);
+  done = bend->slots->len > 0 ? slot_words (bend, units) : bf_score_words (bend, units);
+  bridges = bridge_words (bend, units);
+  /* Translators: "3 slots, 45 mm long", ", bridges of 12 mm" or nothing, "a quarter of the metal
+   * left", a push, "easy, 7 kg", and how far from the bend */
+  return g_strdup_printf (_ ("%s%s; %s; push %s at %s."), done, bridges, lost, push, at);
+}
+
+static char *
+sum_words (const BfFold *fold, BfUnits units)
+{
+  const BfBendResult *hardest = bf_hardest_bend (fold);
+  g_autofree char *push = NULL, *most = NULL;
+  guint n = 0;
+
+  for (guint i = 0; i < fold->bends->len; i++)
+    n += bf_fold_bend (fold, i)->slots->len;
+  if (hardest == NULL)
+    return NULL;
+  push = bf_push_words (hardest, units);
+  most = bf_push_weight (hardest->limit_n, units);
+  if (n == 0)
+    /* Translators: a push, "easy, 7 kg", and what the person can push, "20 kg" */
+    return g_strdup_printf (_ ("The hardest push: %s, of the %s you have."), push, most);
+  /* Translators: how many slots; a push, "easy, 7 kg"; and what the person can push, "20 kg" */
+  return g_strdup_printf (ngettext ("%u slot in all. The hardest push: %s, of the %s you have.",
+                                    "%u slots in all. The hardest push: %s, of the %s you have.",
+                                    n),
+                          n, push, most);
+}
+
+GPtrArray *
+bf_bend_plan (const BfFold *fold, BfUnits units)
+{
+  GPtrArray *rows = g_ptr_array_new_with_free_func (g_free);
+  char *sum = sum_words (fold, units);
+
+  if (sum != NULL)
+    g_ptr_array_add (rows, sum);
+  add_rows (rows, fold, units, plan_words);
+  return rows;
 }

@@ -3,13 +3,9 @@
 #include <glib/gi18n.h>
 
 #include "core/units.h"
-#include "fold/bend-force.h"
 #include "fold/bend-order.h"
 #include "fold/bend-words.h"
 #include "make/work-private.h"
-
-#define NEWTONS_PER_KG 9.80665
-#define KG_PER_LB 0.45359237 /* exact: international yard and pound, 1959 */
 
 /* Angles nearer to each other are one, in degrees. */
 #define ALIKE_DEG 0.05
@@ -70,23 +66,6 @@ hold_words (const BfFold *fold, const BfBendStep *step)
                           other);
 }
 
-/* In words first, then as a weight that a person can imagine. */
-static char *
-push_words (const BfFold *fold, const BfBendResult *bend)
-{
-  double share = bend->force_n / bend->limit_n, kg = bend->force_n / NEWTONS_PER_KG;
-  const char *words = share <= BF_FORCE_AIM       ? _ ("easy")
-                      : share <= BF_FORCE_LOOK_AT ? _ ("firm")
-                      : share <= 1.0              ? _ ("hard")
-                                                  : _ ("too hard");
-
-  if (fold->part->units == BF_UNITS_IN)
-    /* Translators: a word for a push, "easy", and the push as a weight in pounds */
-    return g_strdup_printf (_ ("%s, %.0f lb"), words, kg / KG_PER_LB);
-  /* Translators: a word for a push, "easy", and the push as a weight in kilograms */
-  return g_strdup_printf (_ ("%s, %.0f kg"), words, kg);
-}
-
 /* Hands do not bend to tenths of a degree, and bars give: a range of whole ones. */
 static char *
 past_words (const BfBendResult *bend)
@@ -112,7 +91,7 @@ add_numbers (const BfWork *work, BfWorkStep *step, const BfBendResult *bend)
   bf_work_add_number (step, _ ("inside radius"),
                       bf_format_thin (bend->inside_radius_mm, work->fold->part->units));
   if (!isnan (bend->force_n))
-    bf_work_add_number (step, _ ("push"), push_words (work->fold, bend));
+    bf_work_add_number (step, _ ("push"), bf_push_words (bend, work->fold->part->units));
 }
 
 static const char *

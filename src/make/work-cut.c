@@ -4,6 +4,7 @@
 
 #include "core/defaults.h"
 #include "core/units.h"
+#include "fold/bend-words.h"
 #include "make/work-private.h"
 
 /* Beyond 22.5° it is neither this nor that. */
@@ -239,6 +240,8 @@ add_slots (BfWork *work, const BfBendResult *bend)
   bf_work_add_length (work, step, _ ("on this face"), slot->near_mm);
   bf_work_add_length (work, step, _ ("on the other"), slot->far_mm);
   bf_work_add_length (work, step, _ ("slot's width"), slot->width_mm);
+  if (bend->slots->len > 1)
+    bf_work_add_length (work, step, _ ("bridges between"), bf_bend_bridge_mm (bend));
   bf_work_add_number (step, _ ("metal left"), g_strdup_printf ("%.0f %%", 100.0 * bend->kept));
   step->caution = _ ("A slotted line has lost strength: no load hangs on it.");
 }

@@ -45,12 +45,26 @@ test_words (void)
   BfAllowance own = { .rule = BF_ALLOWANCE_K_FACTOR, .k = 0.3 };
   g_autofree char *drill = changes (part, bf_edit_drills (part, BF_DRILLS_LIST, step));
   g_autofree char *k = changes (part, bf_edit_allowance (part, &own));
-  g_autofree char *none = changes (part, bf_edit_hand (part, 150.0, NAN));
+  g_autofree char *none = changes (part, bf_edit_hand (part, 190.0, NAN));
+  g_autofree char *board = changes (part, bf_edit_hand (part, NAN, 100.0));
+  g_autofree char *service = changes (part, bf_edit_cutting (part, BF_CUTTING_SERVICE, NAN));
+  g_autofree char *snips = changes (part, bf_edit_cutting (part, BF_CUTTING_SNIPS, NAN));
+  g_autofree char *slotted = changes (part, bf_edit_bend_way (part, BF_BEND_WAY_SLOTS));
 
   g_assert_cmpstr (drill, ==, "relief drill 6.5 mm → 8 mm");
   g_assert_cmpstr (
       k, ==, "relief drill 6.5 mm → 6 mm, K 0.42 → 0.3, blank 274.7 × 194.7 mm → 274.1 × 194.1 mm");
   g_assert_null (none);
+  g_assert_cmpstr (board, ==,
+                   "push firm, 10 kg → too hard, needs a longer board or a brake, 31 kg");
+  g_assert_cmpstr (service, ==,
+                   "relief drill 6.5 mm → none, kerf 1.3 mm → 0 mm, slack 0.75 mm → 0 mm, corner "
+                   "gap 0.5 mm → 0.2 mm");
+  g_assert_cmpstr (snips, ==, "kerf 1.3 mm → 0 mm");
+  g_assert_cmpstr (slotted, ==,
+                   "relief drill 6.5 mm → 4.5 mm, inside radius 1.5 mm → 0.75 mm, K 0.42 → 0.4, "
+                   "slots 0 → 6, push firm, 10 kg → too hard, needs a longer board or a brake, "
+                   "23 kg, blank 274.7 × 194.7 mm → 275.2 × 195.2 mm");
 }
 
 /* A tray's sizes can be said either way; a strip beside a wall that ends within its edge cannot. */
@@ -129,11 +143,15 @@ test_trial_fits (void)
 {
   g_autoptr (BfDocument) document = bf_document_new ();
   g_autoptr (BfPart) part = make_tray ();
-  g_autofree char *k = NULL;
+  g_autoptr (BfFold) before = NULL;
+  g_autofree char *k = NULL, *told = NULL;
 
   keep_trial ();
   bf_document_set_part (document, part, NULL);
+  before = bf_fold_ref (bf_document_get_fold (document));
   bf_setup_edit (document, bf_edit_thickness (part, 2.0), "Thickness", NULL);
+  told = bf_setup_changes (before, bf_document_get_fold (document));
+  g_assert_nonnull (strstr (told, "K 0.42 → 0.46 by a trial bend"));
   g_assert_cmpint (bf_document_get_part (document)->bend.allowance.rule, ==,
                    BF_ALLOWANCE_TRIAL_BEND);
   k = bf_setup_k_words (bf_document_get_fold (document));

@@ -67,6 +67,45 @@ def a_metal_of_ones_own_is_kept_and_used(program, folder):
     assert kept['density'] == 7850 and kept['like'] == 'mild-steel', kept
 
 
+def knobs_of_slots_tell_at_once(program, folder):
+    """Typed or stepped, what the slots come to stands below before the window is left."""
+    path = folder / 'tray.benchfold'
+    part = json.loads((EXAMPLES / 'spoke-tray.benchfold').read_text())
+    part['bend'] = {'way': 'slots'}
+    path.write_text(json.dumps(part))
+    with gui.App(program, path) as app:
+        app.click(app.shown(None, 'Bending: along slots'))
+        app.shown(None, 'Details: radius, K, push…')
+        app.key('Up', 'Up', 'Up', 'Return')
+        window = app.dialogue('Bending, in detail')
+        app.shown(None, r'(?s)\d+ slots in all\. The hardest push: .*metal left; push .*')
+        app.click(app.shown('text', 'Slot length'), window)
+        app.type('25')
+        app.shown(None, r'(?s).* slots, 3\d.* mm where you cut, .* behind.*')
+        app.click(app.shown('text', 'Bridge length'), window)
+        app.type('14')
+        app.shown(None, r'(?s).*bridges of 14 mm.*')
+        app.key('Up', 'Up')
+        app.shown(None, r'(?s).*bridges of 16 mm.*')
+        app.key('Down')
+        app.shown(None, r'(?s).*bridges of 15 mm.*')
+        app.click(app.shown('text', 'Board or pliers to push on'), window)
+        app.type('400')
+        app.shown(None, r'(?s).*kg at 400 mm\..*')
+        app.click(app.shown('spin button', 'What you can push, N'), window)
+        app.key('Up')
+        app.shown(None, r'(?s).*of the 21 kg you have.*')
+        app.key('Escape')
+        app.focus()
+        made = saved(app, path)['bend']
+        assert made['slots'] == {'slot': 25, 'bridge': 15}, made
+        assert made['hand'] == {'limit': 210, 'lever': 400}, made
+        app.key(*['ctrl+z'] * 4)  # each knob is one step, however many keys it took
+        app.titled('Spoke tray (not saved)')
+        assert saved(app, path)['bend']['way'] == 'slots'
+        assert 'slots' not in json.loads(path.read_text())['bend']
+
+
 def a_thickness_is_typed_as_people_say_it(program, folder):
     app, path = started(program, folder)
     shown = 'Metal: Mild steel 1.2 mm'
@@ -265,7 +304,7 @@ def the_grain_is_told(program, folder):
         assert saved(app, path)['metal']['grain'] == 0
 
 
-gui.main([a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
+gui.main([knobs_of_slots_tell_at_once, a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
           a_thickness_is_typed_as_people_say_it, a_broken_file_is_named, a_metal_is_removed_and_put_back,
           a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed,
           pens_are_kept, a_scored_bend_is_tried_by_its_skin,

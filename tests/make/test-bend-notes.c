@@ -133,6 +133,66 @@ test_machine (void)
 
 /* ---- scores ------------------------------------------------------------------------------- */
 
+/* While the person chooses: all slots and the hardest push first, then each bend's own, with its
+ * bridges, which are taken from the drawn slots here. */
+static void
+test_plan (void)
+{
+  g_autoptr (BfFold) fold = fold_slotted_tray ();
+  g_autoptr (GPtrArray) rows = bf_bend_plan (fold, BF_UNITS_MM);
+  const BfBendResult *hardest = NULL;
+  guint n = 0;
+
+  for (guint i = 0; i < fold->bends->len; i++)
+    {
+      const BfBendResult *bend = bf_fold_bend (fold, i);
+
+      n += bend->slots->len;
+      if (hardest == NULL || bend->force_n > hardest->force_n)
+        hardest = bend;
+    }
+  g_assert_cmpuint (rows->len, ==, 3);
+  g_assert_cmpfloat_with_epsilon (nth_number (g_ptr_array_index (rows, 0), 0), n, 1e-9);
+  g_assert_cmpfloat_with_epsilon (nth_number (g_ptr_array_index (rows, 0), 1),
+                                  hardest->force_n / 9.80665, 0.51);
+  g_assert_nonnull (strstr (g_ptr_array_index (rows, 0), "of the 20 kg you have"));
+  for (guint i = 0; i < 2; i++)
+    {
+      const BfBendResult *bend = find_bend (fold, i == 0 ? "f0" : "f1");
+      const BfBendSlot *one = bf_bend_slot (bend, 0), *two = bf_bend_slot (bend, 1);
+      const char *row = g_ptr_array_index (rows, i + 1), *bridges = strstr (row, "bridges of ");
+
+      g_test_message ("%s", row);
+      g_assert_nonnull (bridges);
+      g_assert_cmpfloat_with_epsilon (nth_number (bridges, 0),
+                                      bf_vec2_distance (one->at, two->at) - one->near_mm, 0.051);
+      g_assert_nonnull (strstr (row, "metal left; push "));
+      g_assert_true (g_str_has_suffix (row, " kg at 45 mm."));
+    }
+}
+
+/* Without slots the push alone is told, by its board; in a brake nothing is pushed. */
+static void
+test_plan_without_slots (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) bar = bf_fold (part), brake = NULL, inch = NULL;
+  g_autoptr (GPtrArray) pushed = bf_bend_plan (bar, BF_UNITS_MM), none = NULL, pounds = NULL;
+
+  g_assert_cmpuint (pushed->len, ==, 3);
+  g_assert_true (g_str_has_prefix (g_ptr_array_index (pushed, 0), "The hardest push: "));
+  g_assert_true (g_str_has_prefix (g_ptr_array_index (pushed, 1), "f0, f2: push "));
+  g_assert_true (g_str_has_suffix (g_ptr_array_index (pushed, 1), " kg at 300 mm."));
+  part->units = BF_UNITS_IN;
+  inch = bf_fold (part);
+  pounds = bf_bend_plan (inch, BF_UNITS_IN);
+  g_assert_nonnull (strstr (g_ptr_array_index (pounds, 0), "of the 45 lb you have"));
+  part->bend.way = BF_BEND_WAY_BRAKE;
+  brake = bf_fold (part);
+  none = bf_bend_plan (brake, BF_UNITS_MM);
+  g_assert_cmpuint (none->len, ==, 0);
+}
+
 /* A groove opens toward the side that it is bent to. Its walls close on each other: 2 (t − left)
  * tan(θ/2) and the skin's own allowance, θ K left. A square bend that leaves 0.6 of 1.5 mm at K
  * 0.42 takes 1.8 + 0.396; reckoned by hand. */
@@ -191,5 +251,7 @@ main (int argc, char **argv)
   g_test_add_func ("/make/bend-notes/machine", test_machine);
   g_test_add_func ("/make/bend-notes/score", test_score);
   g_test_add_func ("/make/bend-notes/no-score", test_no_score);
+  g_test_add_func ("/make/bend-notes/plan", test_plan);
+  g_test_add_func ("/make/bend-notes/plan-without-slots", test_plan_without_slots);
   return g_test_run ();
 }

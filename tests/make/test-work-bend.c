@@ -155,8 +155,13 @@ test_push_words (void)
   {
     double share;
     const char *word;
-  } rows[] = { { 0.2, "easy, " },  { 0.499, "easy, " }, { 0.501, "firm, " },    { 0.599, "firm, " },
-               { 0.61, "hard, " }, { 0.999, "hard, " }, { 1.001, "too hard, " } };
+  } rows[] = { { 0.2, "easy, " },
+               { 0.499, "easy, " },
+               { 0.501, "firm, " },
+               { 0.599, "firm, " },
+               { 0.61, "hard, take a longer board, " },
+               { 0.999, "hard, take a longer board, " },
+               { 1.001, "too hard, needs a longer board or a brake, " } };
   g_autoptr (BfPart) part = make_rectangle (200.0, 120.0);
   g_autoptr (BfFold) fold = NULL;
   double force;
