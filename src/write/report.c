@@ -300,6 +300,22 @@ write_pages (JsonBuilder *json, const BfTemplate *template)
   json_builder_end_array (json);
 }
 
+/* Of all blanks together, where more than one is asked for. */
+static void
+write_lot (JsonBuilder *json, const BfFold *fold)
+{
+  guint n = fold->part->quantity;
+
+  if (n < 2)
+    return;
+  begin_object (json, "lot");
+  add_number (json, "quantity", n);
+  add_number (json, "area", n * fold->blank.area_mm2);
+  add_number (json, "mass", n * fold->blank.mass_kg);
+  add_number (json, "cut_length", n * fold->blank.cut_length_mm);
+  json_builder_end_object (json);
+}
+
 static void
 write_check (JsonBuilder *json, const BfCheck *check)
 {
@@ -358,6 +374,7 @@ bf_report_text (const BfFold *fold, const BfTemplate *template)
   add_number (json, "version", REPORT_VERSION);
   add_string (json, "name", fold->part->name != NULL ? fold->part->name : "");
   write_blank (json, &fold->blank);
+  write_lot (json, fold);
   write_formed (json, &fold->formed);
   write_bends (json, fold);
   write_corners (json, fold);

@@ -10,6 +10,7 @@
 
 /* What folding a part gives, as JSON for people's scripts, in the units of the part file: mm, mm²,
  * mm³, degrees, and kg, N, N·m. What was not worked out is null. Whole circles and arcs of the
- * blank stand in "arcs" counter-clockwise from `from` to `to`, `to` the larger number.
- * template: gives "pages", or NULL for null. Returns: (transfer full). */
+ * blank stand in "arcs" counter-clockwise from `from` to `to`, `to` the larger number. "lot" is
+ * there for parts of which more than one is made. template: gives "pages", or NULL for null.
+ * Returns: (transfer full). */
 char *bf_report_text (const BfFold *fold, const BfTemplate *template) G_GNUC_WARN_UNUSED_RESULT;

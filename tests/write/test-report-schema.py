@@ -50,6 +50,23 @@ def test_a_wrong_report_does_not_validate(_folder):
         assert not validator.is_valid(bad)
 
 
+def test_a_lot_is_so_many_blanks(folder):
+    """Of one blank the report says nothing more; of several, what they are together, and no mass
+    where the metal's is not known."""
+    validator = jsonschema.Draft202012Validator(SCHEMA)
+    assert 'lot' not in report(cases.put(folder, cases.TRAY, 'one.benchfold'))
+    for name, metal in [('steel', {'material': 'mild-steel', 'thickness': 1.5}),
+                        ('unknown', {'material': 'my-own', 'thickness': 1.5})]:
+        told = report(cases.put(folder, cases.tray(quantity=7, metal=metal), f'{name}.benchfold'))
+        assert validator.is_valid(told)
+        assert told['lot']['quantity'] == 7
+        for member in ('area', 'cut_length', 'mass'):
+            if name == 'unknown' and member == 'mass':
+                assert told['lot'][member] is None and told['blank'][member] is None
+            else:
+                cases.near(told['lot'][member], 7 * told['blank'][member])
+
+
 def test_rings_agree_with_area_and_box(_folder):
     for path in cases.EXAMPLES:
         blank = report(path)['blank']
