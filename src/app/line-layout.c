@@ -176,9 +176,3 @@ bf_line_layout_init (BfLineLayout *self)
 {
   (void)self;
 }
-
-GtkLayoutManager *
-bf_line_layout_new (void)
-{
-  return g_object_new (BF_TYPE_LINE_LAYOUT, NULL);
-}

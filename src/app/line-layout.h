@@ -12,6 +12,4 @@ G_BEGIN_DECLS
 #define BF_TYPE_LINE_LAYOUT (bf_line_layout_get_type ())
 G_DECLARE_FINAL_TYPE (BfLineLayout, bf_line_layout, BF, LINE_LAYOUT, GtkLayoutManager)
 
-GtkLayoutManager *bf_line_layout_new (void) G_GNUC_WARN_UNUSED_RESULT;
-
 G_END_DECLS

@@ -5,7 +5,7 @@
 #include <gtk/gtk.h>
 
 #include "core/part.h"
-#include "fold/bend-force.h"
+#include "fold/shown-sums.h"
 #include "make/rule-marks.h"
 #include "paint/paper.h"
 

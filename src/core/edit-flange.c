@@ -6,12 +6,6 @@
 
 #include "core/defaults.h"
 
-BfEdge
-bf_flange_edge (const BfFlange *flange)
-{
-  return (BfEdge){ flange->on, flange->edge, flange->edge_index };
-}
-
 static gboolean
 is_on_edge (const BfFlange *flange, const BfEdge *edge)
 {

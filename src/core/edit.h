@@ -16,9 +16,6 @@ typedef struct
   guint index; /* for BF_EDGE_INDEX */
 } BfEdge;
 
-/* The edge that a flange hangs on. The strings are the flange's. */
-BfEdge bf_flange_edge (const BfFlange *flange);
-
 /* The first flange on that edge, or NULL. */
 const BfFlange *bf_part_flange_at (const BfPart *part, const BfEdge *edge);
 

@@ -72,17 +72,3 @@ bf_brake_force_n (double tensile_mpa, double length_mm, double thickness_mm, dou
 {
   return V_DIE_FACTOR * tensile_mpa * length_mm * thickness_mm * thickness_mm / die_mm;
 }
-
-double
-bf_brake_share (const BfBrakePlate *plate,
-                const BfMaterial *material,
-                double width_mm,
-                double thickness_mm)
-{
-  const BfMaterial *mild = bf_material_find ("mild-steel");
-  double asked = bf_bend_moment_nm (bf_flow_stress_mpa (material), width_mm, thickness_mm);
-  double rated =
-      bf_bend_moment_nm (bf_flow_stress_mpa (mild), plate->width_mm, plate->thickness_mm);
-
-  return asked / rated;
-}

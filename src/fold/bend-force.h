@@ -50,15 +50,3 @@ double bf_overbend_rad (const BfMaterial *material,
 /* The force of a press brake with a V die: k·UTS·L·t²/W, k = 1.33. Source: Groover, Fundamentals
  * of Modern Manufacturing; Kalpakjian & Schmid (both from memory). */
 double bf_brake_force_n (double tensile_mpa, double length_mm, double thickness_mm, double die_mm);
-
-/* How much of a hand brake's rating a bend uses: its plate names the widest and thickest mild
- * steel that it bends, and width × t² × flow stress counts (common practice). 1 is all of it. */
-typedef struct
-{
-  double width_mm, thickness_mm; /* of mild steel, from the plate */
-} BfBrakePlate;
-
-double bf_brake_share (const BfBrakePlate *plate,
-                       const BfMaterial *material,
-                       double width_mm,
-                       double thickness_mm);

@@ -42,31 +42,6 @@ bf_made_flange (const BfFold *fold, const char *id, double measured_mm, BfMadeSi
 }
 
 gboolean
-bf_made_base (const BfFold *fold,
-              const char *id,
-              const char *across,
-              const double asked_measured_mm[2],
-              BfMadeSize *size)
-{
-  const BfFace *found, *other = NULL;
-
-  g_return_val_if_fail (fold != NULL && id != NULL && size != NULL, FALSE);
-
-  found = bf_fold_face_called (fold, id);
-  if (across != NULL)
-    other = bf_fold_face_called (fold, across);
-  if (found == NULL || found->parent != 0 ||
-      (across != NULL && (other == NULL || other->parent != 0)))
-    return FALSE;
-  *size = (BfMadeSize){ .asked_mm = asked_measured_mm[0],
-                        .measured_mm = asked_measured_mm[1],
-                        .bends = { found->bend, other != NULL ? other->bend : -1 },
-                        .grows = { 1, 1 },
-                        .n_cut_edges = other != NULL ? 0U : 1U };
-  return TRUE;
-}
-
-gboolean
 bf_made_edge (const BfFold *fold, guint edge, double measured_mm, BfMadeSize *size)
 {
   guint n;

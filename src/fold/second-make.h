@@ -53,14 +53,6 @@ typedef struct
  * where there is no such flange. */
 gboolean bf_made_flange (const BfFold *fold, const char *id, double measured_mm, BfMadeSize *size);
 
-/* The base from the bend of one flange to that of another across from it, or, where across is NULL,
- * to a cut edge; asked: what it should be. FALSE where there is no such flange. */
-gboolean bf_made_base (const BfFold *fold,
-                       const char *id,
-                       const char *across,
-                       const double asked_measured_mm[2],
-                       BfMadeSize *size);
-
 /* An edge of the base, from one neighbouring edge to the other: each a bend, or cut. FALSE where
  * the base has no such edge. */
 gboolean bf_made_edge (const BfFold *fold, guint edge, double measured_mm, BfMadeSize *size);

@@ -46,15 +46,21 @@ typedef struct
 
 BfSumNumbers bf_sum_numbers (const BfFold *fold, const BfBendResult *bend);
 
-/* One sum. die_mm: the opening of a V die, for BF_SUM_BRAKE_FORCE; plate: for BF_SUM_HAND_BRAKE;
- * NULL and NAN for neither. FALSE, shown untouched, where a number that it takes is not known.
- * shown: (out), clear with bf_shown_sum_clear(). */
+/* A hand brake's plate: the widest and thickest mild steel that it bends. How much of that a bend
+ * uses goes by width × t² × flow stress (common practice); 1 is all of it. */
 typedef struct
 {
-  double die_mm;
-  const BfBrakePlate *plate;
+  double width_mm, thickness_mm;
+} BfBrakePlate;
+
+typedef struct
+{
+  double die_mm;             /* the opening of a V die, for BF_SUM_BRAKE_FORCE; or NAN */
+  const BfBrakePlate *plate; /* for BF_SUM_HAND_BRAKE; or NULL */
 } BfBrakeAsked;
 
+/* One sum. brake: NULL for none. FALSE, shown untouched, where a number that it takes is not known.
+ * shown: (out), clear with bf_shown_sum_clear(). */
 gboolean bf_sum_show (BfSumKind kind,
                       const BfSumNumbers *numbers,
                       const BfBrakeAsked *brake,

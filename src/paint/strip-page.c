@@ -86,12 +86,6 @@ bf_strip_page_fold (const BfStripPage *page)
   return page->fold;
 }
 
-guint
-bf_strip_page_n_strips (const BfStripPage *page)
-{
-  return page->n_strips;
-}
-
 BfVec2
 bf_strip_page_origin (const BfStripPage *page, guint i)
 {

@@ -27,9 +27,7 @@ const BfPaper *bf_strip_page_paper (const BfStripPage *page);
 /* The fold of one strip. Owned by the page. */
 const BfFold *bf_strip_page_fold (const BfStripPage *page);
 
-/* How many strips stand on it, and the blank's point (0, 0) of strip i in mm from the page's upper
- * left corner, y down. */
-guint bf_strip_page_n_strips (const BfStripPage *page);
+/* The blank's point (0, 0) of strip i, in mm from the page's upper left corner, y down. */
 BfVec2 bf_strip_page_origin (const BfStripPage *page, guint i);
 
 /* Draws it. cr's units are millimetres, y down from the paper's upper left corner. */

@@ -99,11 +99,3 @@ bf_write_output_file (const char *path, const void *bytes, gsize length, GError 
     return write_device (path, bytes, length, error);
   return write_file (path, bytes, length, error);
 }
-
-gboolean
-bf_write_output_text (const char *path, const char *text, GError **error)
-{
-  g_return_val_if_fail (text != NULL, FALSE);
-
-  return bf_write_output_file (path, text, strlen (text), error);
-}

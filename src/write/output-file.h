@@ -22,9 +22,6 @@ GQuark bf_write_error_quark (void);
  * reason", no new file, and an earlier file as it was. */
 gboolean bf_write_output_file (const char *path, const void *bytes, gsize length, GError **error);
 
-/* The same for text that ends with a NUL. */
-gboolean bf_write_output_text (const char *path, const char *text, GError **error);
-
 /* The file that path stands for, links followed; path itself where there is none yet. Returns:
  * (transfer full). */
 char *bf_output_resolve_links (const char *path) G_GNUC_WARN_UNUSED_RESULT;

@@ -28,15 +28,3 @@ bf_template_pdf (const BfTemplate *template, GError **error)
   pages.n_pages = bf_template_n_pages (template);
   return bf_pdf_pages (&pages, error);
 }
-
-gboolean
-bf_write_template_pdf (const BfTemplate *template, const char *path, GError **error)
-{
-  g_autoptr (GBytes) pdf = NULL;
-
-  g_return_val_if_fail (path != NULL, FALSE);
-
-  pdf = bf_template_pdf (template, error);
-  return pdf != NULL &&
-         bf_write_output_file (path, g_bytes_get_data (pdf, NULL), g_bytes_get_size (pdf), error);
-}

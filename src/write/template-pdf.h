@@ -10,6 +10,3 @@
 /* Every page of the template as one PDF, each page as large as its paper. Returns: (transfer
  * full), or NULL with BF_WRITE_ERROR_DRAWING. */
 GBytes *bf_template_pdf (const BfTemplate *template, GError **error) G_GNUC_WARN_UNUSED_RESULT;
-
-/* The same into a file, whole or not at all (see bf_write_output_file()). */
-gboolean bf_write_template_pdf (const BfTemplate *template, const char *path, GError **error);

@@ -93,19 +93,6 @@ test_lever_and_limit (void)
   g_assert_true (isnan (bf_bend_lever_mm (&bend, 80.0)));
 }
 
-/* A brake rated for 600 mm of 1.2 mm mild steel: by hand, 400 mm of 1.0 mm is
- * 400·1.0²/(600·1.2²) of it; stainless 304, flow stress 462.5 for 275, takes 1.68 times that. */
-static void
-test_brake_share (void)
-{
-  BfBrakePlate plate = { 600.0, 1.2 };
-  double mild = bf_brake_share (&plate, bf_material_find ("mild-steel"), 400.0, 1.0);
-  double stainless = bf_brake_share (&plate, bf_material_find ("stainless-304"), 400.0, 1.0);
-
-  g_assert_cmpfloat_with_epsilon (mild, 0.46296, 1e-5);
-  g_assert_cmpfloat_with_epsilon (stainless / mild, 462.5 / 275.0, 1e-9);
-}
-
 int
 main (int argc, char **argv)
 {
@@ -115,6 +102,5 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/bend-force/springs-back-whole", test_springs_back_whole);
   g_test_add_func ("/fold/bend-force/brake-force", test_brake_force);
   g_test_add_func ("/fold/bend-force/lever-and-limit", test_lever_and_limit);
-  g_test_add_func ("/fold/bend-force/brake-share", test_brake_share);
   return g_test_run ();
 }

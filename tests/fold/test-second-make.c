@@ -56,14 +56,14 @@ measure (const BfFold *fold, const Making *making, BfMadeSize sizes[3])
 {
   double leg = blank_leg () + reach (making);
   double between = 120.0 - 2.0 * (40.0 - blank_leg ()) + 2.0 * reach (making);
-  double asked[2] = { 120.0, NAN };
+  double depth;
 
   g_assert_true (bf_made_flange (fold, "f0", leg, &sizes[0]));
   g_assert_true (bf_made_flange (fold, "f2", leg, &sizes[1]));
   sizes[0].measured_mm -= moved (making, sizes[0].bends[0]);
   sizes[1].measured_mm -= moved (making, sizes[1].bends[0]);
-  asked[1] = between + moved (making, sizes[0].bends[0]) + moved (making, sizes[1].bends[0]);
-  g_assert_true (bf_made_base (fold, "f0", "f2", asked, &sizes[2]));
+  depth = between + moved (making, sizes[0].bends[0]) + moved (making, sizes[1].bends[0]);
+  g_assert_true (bf_made_edge (fold, 1, depth, &sizes[2]));
 }
 
 static BfSecondMake
@@ -103,18 +103,16 @@ test_allowance (void)
   g_autoptr (BfFold) fold = NULL;
   BfMadeSize sizes[3];
   BfSecondMake second;
-  double wrong = 0.1, asked[2];
+  double wrong = 0.1, depth = 120.0 - G_PI_2 * wrong * 6.0;
 
   part->cutting.by = BF_CUTTING_SERVICE;
   part->bend.way = BF_BEND_WAY_BRAKE;
   fold = bf_fold (part);
   /* K 0.52 where 0.42 was thought: each bend takes π/2 · 0.1 · 6 = 0.942 more, a half off each
    * side. */
-  asked[0] = 120.0;
-  asked[1] = 120.0 - G_PI_2 * wrong * 6.0;
   g_assert_true (bf_made_flange (fold, "f0", 40.0 - G_PI_4 * wrong * 6.0, &sizes[0]));
   g_assert_true (bf_made_flange (fold, "f2", 40.0 - G_PI_4 * wrong * 6.0, &sizes[1]));
-  g_assert_true (bf_made_base (fold, "f0", "f2", asked, &sizes[2]));
+  g_assert_true (bf_made_edge (fold, 1, depth, &sizes[2]));
   g_assert_true (bf_second_make (fold, sizes, 3, NAN, &second));
   g_assert_cmpint (second.cause, ==, BF_MADE_ALLOWANCE);
   g_assert_cmpfloat_with_epsilon (second.k, 0.52, 0.02);
@@ -168,14 +166,14 @@ static void
 test_every_bend (void)
 {
   g_autoptr (BfFold) fold = fold_tray ();
-  double asked[2] = { 120.0, 122.8 };
+  double depth = 122.8;
   BfMadeSize sizes[3];
   BfSecondMake second;
   g_autofree char *words = NULL;
 
   g_assert_true (bf_made_flange (fold, "f0", 38.6, &sizes[0]));
   g_assert_true (bf_made_flange (fold, "f2", 38.6, &sizes[1]));
-  g_assert_true (bf_made_base (fold, "f0", "f2", asked, &sizes[2]));
+  g_assert_true (bf_made_edge (fold, 1, depth, &sizes[2]));
   g_assert_true (bf_second_make (fold, sizes, 3, NAN, &second));
   g_assert_cmpint (second.cause, ==, BF_MADE_OFF_LINE);
   g_assert_cmpint (second.bend, ==, -1);
@@ -194,16 +192,16 @@ test_wrong_side (void)
   BfMadeSize sizes[3];
   BfSecondMake second;
   BfBarLine bar;
-  double asked[2] = { 120.0, 120.0 }, shift;
+  double depth, shift;
   g_autofree char *words = NULL;
 
   g_assert_true (bf_bend_bar_line (fold, bf_fold_bend (fold, 0), &bar));
   shift = 2.0 * fabs (bar.from_bend_line_mm);
   g_assert_cmpfloat (shift, >, 2.0);
-  asked[1] += shift;
+  depth = 120.0 + shift;
   g_assert_true (bf_made_flange (fold, "f0", 40.0 - shift, &sizes[0]));
   g_assert_true (bf_made_flange (fold, "f2", 40.0, &sizes[1]));
-  g_assert_true (bf_made_base (fold, "f0", "f2", asked, &sizes[2]));
+  g_assert_true (bf_made_edge (fold, 1, depth, &sizes[2]));
   g_assert_true (bf_second_make (fold, sizes, 3, NAN, &second));
   g_assert_cmpint (second.cause, ==, BF_MADE_WRONG_SIDE);
   g_assert_cmpint (second.bend, ==, 0);
@@ -401,14 +399,13 @@ test_not_told (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      double asked[2] = { 120.0, rows[i][2] };
       BfMadeSize sizes[3];
       BfSecondMake second;
       g_autofree char *words = NULL;
 
       g_assert_true (bf_made_flange (fold, "f0", rows[i][0], &sizes[0]));
       g_assert_true (bf_made_flange (fold, "f2", rows[i][1], &sizes[1]));
-      g_assert_true (bf_made_base (fold, "f0", "f2", asked, &sizes[2]));
+      g_assert_true (bf_made_edge (fold, 1, rows[i][2], &sizes[2]));
       g_assert_true (bf_second_make (fold, sizes, 3, NAN, &second));
       g_test_message ("row %u: cause %d, %.2f mm left", i, second.cause, second.left_mm);
       if (i < 2)
@@ -427,14 +424,12 @@ test_edges (void)
 {
   g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
   g_autoptr (BfFold) fold = bf_fold (part), open = NULL;
-  BfMadeSize base, edge;
-  double asked[2] = { 120.0, 121.0 };
+  BfMadeSize edge;
 
-  g_assert_true (bf_made_base (fold, "f0", "f2", asked, &base));
   g_assert_true (bf_made_edge (fold, 1, 121.0, &edge));
   g_assert_cmpfloat_with_epsilon (edge.asked_mm, 120.0, 1e-12);
-  g_assert_cmpint (edge.bends[0], ==, base.bends[0]);
-  g_assert_cmpint (edge.bends[1], ==, base.bends[1]);
+  g_assert_cmpstr (bf_fold_bend (fold, (guint)edge.bends[0])->flange, ==, "f0");
+  g_assert_cmpstr (bf_fold_bend (fold, (guint)edge.bends[1])->flange, ==, "f2");
   g_assert_cmpuint (edge.n_cut_edges, ==, 0);
   g_assert_false (bf_made_edge (fold, 4, 121.0, &edge));
 
@@ -451,13 +446,11 @@ static void
 test_refused (void)
 {
   g_autoptr (BfFold) fold = fold_tray ();
-  double asked[2] = { 120.0, 120.0 };
   BfMadeSize size;
   BfSecondMake second;
 
   g_assert_false (bf_made_flange (fold, "none", 40.0, &size));
   g_assert_false (bf_made_flange (fold, "base", 40.0, &size));
-  g_assert_false (bf_made_base (fold, "f0", "none", asked, &size));
   g_assert_true (bf_made_flange (fold, "f0", NAN, &size));
   g_assert_false (bf_second_make (fold, &size, 1, NAN, &second));
   size.measured_mm = -1.0;

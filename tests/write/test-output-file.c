@@ -57,6 +57,12 @@ assert_holds (const char *path, const char *wanted)
   g_assert_cmpstr (text, ==, wanted);
 }
 
+static gboolean
+write_text (const char *path, const char *text, GError **error)
+{
+  return bf_write_output_file (path, text, strlen (text), error);
+}
+
 /* A new file, and one in place of another: whole, and nothing left beside it. */
 static void
 test_writes (Fixture *fixture, gconstpointer data)
@@ -65,10 +71,10 @@ test_writes (Fixture *fixture, gconstpointer data)
   g_autoptr (GError) error = NULL;
 
   (void)data;
-  g_assert_true (bf_write_output_text (path, "first, and longer", &error));
+  g_assert_true (write_text (path, "first, and longer", &error));
   g_assert_no_error (error);
   assert_holds (path, "first, and longer");
-  g_assert_true (bf_write_output_text (path, "second", &error));
+  g_assert_true (write_text (path, "second", &error));
   assert_holds (path, "second");
   g_assert_true (bf_write_output_file (path, NULL, 0, &error));
   assert_holds (path, "");
@@ -84,7 +90,7 @@ test_mode (Fixture *fixture, gconstpointer data)
   GStatBuf status;
 
   (void)data;
-  g_assert_true (bf_write_output_text (path, "x", NULL));
+  g_assert_true (write_text (path, "x", NULL));
   umask (mask);
   g_assert_cmpint (g_stat (path, &status), ==, 0);
   g_assert_cmpuint (status.st_mode & 0777, ==, 0644);
@@ -97,9 +103,9 @@ test_link (Fixture *fixture, gconstpointer data)
   g_autofree char *link = g_build_filename (fixture->folder, "link.dxf", NULL);
 
   (void)data;
-  g_assert_true (bf_write_output_text (target, "old", NULL));
+  g_assert_true (write_text (target, "old", NULL));
   g_assert_cmpint (symlink (target, link), ==, 0);
-  g_assert_true (bf_write_output_text (link, "new", NULL));
+  g_assert_true (write_text (link, "new", NULL));
   g_assert_true (g_file_test (link, G_FILE_TEST_IS_SYMLINK));
   assert_holds (target, "new");
 }
@@ -123,7 +129,7 @@ test_failures (Fixture *fixture, gconstpointer data)
       g_autoptr (GError) error = NULL;
       g_autofree char *wanted =
           g_strdup_printf ("%s: could not be written: %s", failures[i].path, failures[i].reason);
-      g_assert_false (bf_write_output_text (failures[i].path, "x", &error));
+      g_assert_false (write_text (failures[i].path, "x", &error));
       g_assert_error (error, BF_WRITE_ERROR, BF_WRITE_ERROR_FILE);
       g_assert_cmpstr (error->message, ==, wanted);
     }
@@ -139,11 +145,11 @@ test_device (Fixture *fixture, gconstpointer data)
 
   (void)fixture;
   (void)data;
-  g_assert_true (bf_write_output_text ("/dev/null", "x", &error));
+  g_assert_true (write_text ("/dev/null", "x", &error));
   g_assert_no_error (error);
   g_assert_cmpint (g_stat ("/dev/null", &status), ==, 0);
   g_assert_true (S_ISCHR (status.st_mode));
-  g_assert_false (bf_write_output_text ("/dev/full", "x", &error));
+  g_assert_false (write_text ("/dev/full", "x", &error));
   g_assert_error (error, BF_WRITE_ERROR, BF_WRITE_ERROR_FILE);
   g_assert_nonnull (strstr (error->message, "No space left on device"));
 }
