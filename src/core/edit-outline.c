@@ -220,17 +220,3 @@ bf_edit_remove_point (const BfPart *part, guint point)
   g_array_remove_index (copy->outline, point);
   return copy;
 }
-
-BfPart *
-bf_edit_add_hole (const BfPart *part, const char *on, BfVec2 at, double diameter_mm)
-{
-  g_return_val_if_fail (part != NULL && on != NULL && diameter_mm > 0.0, NULL);
-
-  BfPart *copy = bf_part_copy (part);
-  BfOpening *hole = bf_opening_new (on, BF_OPENING_ROUND);
-
-  hole->at_mm = at;
-  hole->diameter_mm = diameter_mm;
-  g_ptr_array_add (copy->openings, hole);
-  return copy;
-}

@@ -121,10 +121,6 @@ BfPart *bf_edit_add_point (const BfPart *part, guint edge, BfVec2 at) G_GNUC_WAR
  * the point stays. Returns NULL where only three points are left. */
 BfPart *bf_edit_remove_point (const BfPart *part, guint point) G_GNUC_WARN_UNUSED_RESULT;
 
-/* A round hole in "base" or in a flange; at: as BfOpening has it. */
-BfPart *bf_edit_add_hole (const BfPart *part, const char *on, BfVec2 at, double diameter_mm)
-    G_GNUC_WARN_UNUSED_RESULT;
-
 /* --- corners (core/edit-corner.c) --- */
 
 /* The relief at a corner. size: a diameter, or a side; NAN to have it worked out. */

@@ -179,18 +179,6 @@ bf_card_n_pages (const BfCard *card)
   return card->n_pages;
 }
 
-const BfPaper *
-bf_card_paper (const BfCard *card)
-{
-  return card->paper;
-}
-
-const BfPart *
-bf_card_part (const BfCard *card)
-{
-  return card->work->fold->part;
-}
-
 void
 bf_card_draw (const BfCard *card, guint i, cairo_t *cr)
 {

@@ -24,8 +24,6 @@ void bf_card_free (BfCard *card);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfCard, bf_card_free)
 
 guint bf_card_n_pages (const BfCard *card);
-const BfPaper *bf_card_paper (const BfCard *card);
-const BfPart *bf_card_part (const BfCard *card);
 
 /* Draws page i in millimetres from its upper left corner. */
 void bf_card_draw (const BfCard *card, guint i, cairo_t *cr);

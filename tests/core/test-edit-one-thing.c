@@ -115,7 +115,11 @@ join (const BfPart *part)
 static BfPart *
 hole (const BfPart *part)
 {
-  return bf_edit_add_hole (part, "right", bf_vec2 (9.0, 11.0), 4.0);
+  g_autoptr (BfOpening) hole = bf_opening_new ("right", BF_OPENING_ROUND);
+
+  hole->at_mm = bf_vec2 (9.0, 11.0);
+  hole->diameter_mm = 4.0;
+  return bf_edit_add_opening (part, hole);
 }
 
 static BfPart *

@@ -87,10 +87,15 @@ static void
 test_nothing_else (void)
 {
   g_autoptr (BfPart) tray = make_tray (200.0, 120.0, 40.0, 90.0);
-  g_autoptr (BfPart) holed = bf_edit_add_hole (tray, "base", bf_vec2 (30.0, 30.0), 8.0);
-  g_autoptr (BfPart) strip = bf_trial_strip_part (holed, BF_UNITS_MM);
-  g_autoptr (BfFold) fold = bf_fold (strip);
+  BfOpening *hole = bf_opening_new ("base", BF_OPENING_ROUND);
+  g_autoptr (BfPart) strip = NULL;
+  g_autoptr (BfFold) fold = NULL;
 
+  hole->at_mm = bf_vec2 (30.0, 30.0);
+  hole->diameter_mm = 8.0;
+  g_ptr_array_add (tray->openings, hole);
+  strip = bf_trial_strip_part (tray, BF_UNITS_MM);
+  fold = bf_fold (strip);
   g_assert_cmpuint (fold->blank.rings->len, ==, 1);
   g_assert_cmpuint (fold->reliefs->len, ==, 0);
   g_assert_cmpuint (bf_part_n_flanges (tray), ==, 4);

@@ -27,7 +27,8 @@ test_blank_word (void)
   g_autoptr (BfPart) inches = bf_edit_units (part, BF_UNITS_IN);
   g_autoptr (BfPart) ticked = bf_edit_tick (part, "x", "metal:0", TRUE);
   g_autoptr (BfPart) longer = bf_edit_edge_length (part, 0, 200.1);
-  g_autoptr (BfPart) drilled = bf_edit_add_hole (part, "base", bf_vec2 (50, 50), 6.0);
+  g_autoptr (BfOpening) hole = bf_opening_new ("base", BF_OPENING_ROUND);
+  g_autoptr (BfPart) drilled = bf_edit_add_opening (part, hole);
   g_autoptr (BfPart) copper = bf_edit_material (part, "copper-half-hard");
   g_autoptr (BfPart) down = bf_edit_flange_turn (part, bf_part_flange (part, 0)->id, BF_TURN_DOWN);
   BfPart *const same[] = { part, named, inches, ticked };
