@@ -24,9 +24,6 @@
 #define PUSH_STEP_N 10.0
 #define BOARD_STEPS_FROM_MM 300.0
 
-/* More kinds of bends than have room are counted. */
-#define MOST_PLAN_ROWS 6
-
 /* Rows of the list of rules. */
 enum
 {
@@ -86,25 +83,6 @@ corrected_words (const BfPart *part)
                           part->bend.corrected);
 }
 
-/* What the bends take with what is typed now: the part, then bend by bend. */
-static void
-show_plan (BendingWindow *self, const BfFold *fold)
-{
-  g_autoptr (GPtrArray) rows = bf_bend_plan (fold, fold->part->units);
-  GString *words = g_string_new (NULL);
-  guint n = MIN (rows->len, MOST_PLAN_ROWS);
-
-  for (guint i = 0; i < n; i++)
-    g_string_append_printf (words, "%s%s", i > 0 ? "\n" : "",
-                            (const char *)g_ptr_array_index (rows, i));
-  if (rows->len > n)
-    g_string_append_printf (words, ngettext ("\nand %u more", "\nand %u more", rows->len - n),
-                            rows->len - n);
-  gtk_label_set_label (self->plan, words->str);
-  gtk_widget_set_visible (GTK_WIDGET (self->plan), words->len > 0);
-  g_string_free (words, TRUE);
-}
-
 static void
 show (BendingWindow *self)
 {
@@ -113,6 +91,7 @@ show (BendingWindow *self)
   BfBend bend = bf_part_resolve_bend (part, NULL);
   g_autofree char *k = bf_setup_k_words (fold), *expect = bf_setup_expect_words (fold);
   g_autofree char *corrected = corrected_words (part);
+  g_autofree char *plan = bf_bend_plan_text (fold, part->units);
   g_autofree char *words = g_strdup_printf ("K %s. %s%s", k, expect, corrected);
 
   self->showing = TRUE;
@@ -121,7 +100,8 @@ show (BendingWindow *self)
   gtk_widget_set_sensitive (GTK_WIDGET (self->k), rule_row (&part->bend.allowance) == RULE_K);
   gtk_spin_button_set_value (self->push, isnan (bend.hand_limit_n) ? PUSH_N : bend.hand_limit_n);
   gtk_label_set_label (self->words, words);
-  show_plan (self, fold);
+  gtk_label_set_label (self->plan, plan);
+  gtk_widget_set_visible (GTK_WIDGET (self->plan), plan[0] != '\0');
   self->showing = FALSE;
 }
 

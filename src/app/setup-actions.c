@@ -23,10 +23,8 @@ apply (Setup *setup, BfPart *part, const char *name)
 }
 
 static void
-material_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+material_chosen (Setup *setup, GVariant *value)
 {
-  Setup *setup = user_data;
-  (void)action;
   apply (
       setup,
       bf_edit_material (bf_document_get_part (setup->document), g_variant_get_string (value, NULL)),
@@ -34,10 +32,8 @@ material_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 }
 
 static void
-thickness_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+thickness_chosen (Setup *setup, GVariant *value)
 {
-  Setup *setup = user_data;
-  (void)action;
   if (g_variant_get_double (value) > 0.0)
     apply (setup,
            bf_edit_thickness (bf_document_get_part (setup->document), g_variant_get_double (value)),
@@ -45,11 +41,10 @@ thickness_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 }
 
 static void
-grain_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+grain_chosen (Setup *setup, GVariant *value)
 {
-  Setup *setup = user_data;
   const char *word = g_variant_get_string (value, NULL);
-  (void)action;
+
   apply (setup,
          bf_edit_grain (bf_document_get_part (setup->document),
                         g_str_equal (word, "") ? NAN : g_ascii_strtod (word, NULL)),
@@ -57,12 +52,10 @@ grain_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 }
 
 static void
-cutting_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+cutting_chosen (Setup *setup, GVariant *value)
 {
-  Setup *setup = user_data;
   const char *word;
   double diameter_mm;
-  (void)action;
 
   g_variant_get (value, "(&sd)", &word, &diameter_mm);
   int by = bf_names_find (&bf_names_cutting_way, word);
@@ -74,10 +67,8 @@ cutting_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 }
 
 static void
-drills_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+drills_chosen (Setup *setup, GVariant *value)
 {
-  Setup *setup = user_data;
-  (void)action;
   apply (setup,
          bf_setup_drills_edit (bf_document_get_part (setup->document),
                                g_variant_get_string (value, NULL)),
@@ -85,10 +76,8 @@ drills_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 }
 
 static void
-bending_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+bending_chosen (Setup *setup, GVariant *value)
 {
-  Setup *setup = user_data;
-  (void)action;
   int way = bf_names_find (&bf_names_bend_way, g_variant_get_string (value, NULL));
   if (way > BF_BEND_WAY_UNSET)
     apply (setup, bf_edit_bend_way (bf_document_get_part (setup->document), (BfBendWay)way),
@@ -96,10 +85,8 @@ bending_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 }
 
 static void
-joining_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+joining_chosen (Setup *setup, GVariant *value)
 {
-  Setup *setup = user_data;
-  (void)action;
   int joining = bf_names_find (&bf_names_joining, g_variant_get_string (value, NULL));
   if (joining >= 0)
     apply (setup, bf_edit_joining (bf_document_get_part (setup->document), (BfJoining)joining),
@@ -107,10 +94,8 @@ joining_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 }
 
 static void
-measure_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+measure_chosen (Setup *setup, GVariant *value)
 {
-  Setup *setup = user_data;
-  (void)action;
   int measure = bf_names_find (&bf_names_measure, g_variant_get_string (value, NULL));
   if (measure >= 0)
     apply (setup, bf_edit_measure (bf_document_get_part (setup->document), (BfMeasure)measure),
@@ -118,27 +103,53 @@ measure_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
 }
 
 static void
-units_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+units_chosen (Setup *setup, GVariant *value)
 {
-  Setup *setup = user_data;
-  (void)action;
   int units = bf_names_find (&bf_names_units, g_variant_get_string (value, NULL));
   if (units >= 0)
     apply (setup, bf_edit_units (bf_document_get_part (setup->document), (BfUnits)units),
            _ ("Units"));
 }
 
-static const GActionEntry entries[] = {
-  { .name = "material", .parameter_type = "s", .state = "''", .change_state = material_cb },
-  { .name = "thickness", .parameter_type = "d", .state = "0.0", .change_state = thickness_cb },
-  { .name = "grain", .parameter_type = "s", .state = "''", .change_state = grain_cb },
-  { .name = "cutting", .parameter_type = "(sd)", .state = "('', 0.0)", .change_state = cutting_cb },
-  { .name = "drills", .parameter_type = "s", .state = "''", .change_state = drills_cb },
-  { .name = "bending", .parameter_type = "s", .state = "''", .change_state = bending_cb },
-  { .name = "joining", .parameter_type = "s", .state = "''", .change_state = joining_cb },
-  { .name = "measure", .parameter_type = "s", .state = "''", .change_state = measure_cb },
-  { .name = "units", .parameter_type = "s", .state = "''", .change_state = units_cb },
+/* What a menu sets: its action, the kind of its value, what it is before there is a part. */
+static const struct
+{
+  const char *name, *type, *state;
+  void (*chosen) (Setup *setup, GVariant *value);
+} choices[] = {
+  { "material", "s", "''", material_chosen }, { "thickness", "d", "0.0", thickness_chosen },
+  { "grain", "s", "''", grain_chosen },       { "cutting", "(sd)", "('', 0.0)", cutting_chosen },
+  { "drills", "s", "''", drills_chosen },     { "bending", "s", "''", bending_chosen },
+  { "joining", "s", "''", joining_chosen },   { "measure", "s", "''", measure_chosen },
+  { "units", "s", "''", units_chosen },
 };
+
+/* What holds already is no change: it would be an undo that does nothing. */
+static void
+change_cb (GSimpleAction *action, GVariant *value, gpointer user_data)
+{
+  g_autoptr (GVariant) state = g_action_get_state (G_ACTION (action));
+
+  if (g_variant_equal (state, value))
+    return;
+  for (guint i = 0; i < G_N_ELEMENTS (choices); i++)
+    if (g_str_equal (choices[i].name, g_action_get_name (G_ACTION (action))))
+      choices[i].chosen (user_data, value);
+}
+
+static void
+add_actions (Setup *setup)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (choices); i++)
+    {
+      GActionEntry entry = { .name = choices[i].name,
+                             .parameter_type = choices[i].type,
+                             .state = choices[i].state,
+                             .change_state = change_cb };
+
+      g_action_map_add_action_entries (G_ACTION_MAP (setup->group), &entry, 1, setup);
+    }
+}
 
 static void
 show (Setup *setup, const char *name, GVariant *state)
@@ -205,7 +216,7 @@ bf_setup_actions_new (BfDocument *document)
 
   setup->document = g_object_ref (document);
   setup->group = group;
-  g_action_map_add_action_entries (G_ACTION_MAP (group), entries, G_N_ELEMENTS (entries), setup);
+  add_actions (setup);
   g_signal_connect_swapped (document, "changed", G_CALLBACK (changed_cb), setup);
   g_object_set_data_full (G_OBJECT (group), "setup", setup, setup_free);
   changed_cb (setup);

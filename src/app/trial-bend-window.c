@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/length-row.h"
+#include "app/score-trial-window.h"
 #include "app/setup-edit.h"
 #include "app/small-window.h"
 #include "core/defaults.h"
@@ -292,36 +293,6 @@ show_strips (TrialWindow *self, const BfTrialRecord *was)
 }
 
 static void
-left_given (double left_mm, gpointer user_data)
-{
-  BfDocument *document = user_data;
-
-  bf_setup_edit (
-      document, bf_edit_score_left (bf_document_get_part (document), left_mm > 0.0 ? left_mm : NAN),
-      _ ("Score"), NULL);
-}
-
-/* What a trial of a scored bend tells is not K: it is how well the depth is held. */
-static GtkWindow *
-open_for_score (GtkWidget *anchor, BfDocument *document)
-{
-  const BfPart *part = bf_document_get_part (document);
-  BfSmallWindow *frame = bf_small_window_new (anchor, _ ("Trial bend"));
-  g_autofree char *usual =
-      bf_format_thin_number (bf_default_score_left_mm (part->metal.thickness_mm), part->units);
-
-  bf_small_window_add_words (
-      frame, _ ("A scored bend folds as the skin under its groove, so K says nothing here. Score a "
-                "piece of scrap as you will score the part, measure at its edge what is left under "
-                "the groove, and type that."));
-  bf_small_window_add (
-      frame, _ ("Skin left under the groove"),
-      bf_length_row_new (part->bend.score_left_mm, part->units, usual, left_given, document));
-  bf_small_window_present (frame, _ ("_Close"));
-  return frame->window;
-}
-
-static void
 add_size (BfSmallWindow *frame, const BfTrialSize *size, BfUnits units)
 {
   g_autofree char *asked = bf_format_length (size->asked_mm, units);
@@ -363,7 +334,7 @@ bf_trial_bend_window_open (GtkWidget *anchor, BfDocument *document, const char *
 
   if (was == NULL &&
       bf_part_resolve_bend (bf_document_get_part (document), NULL).way == BF_BEND_WAY_SCORE)
-    return open_for_score (anchor, document);
+    return bf_score_trial_window_open (anchor, document);
   if (was != NULL && was->sizes != NULL)
     return open_for_finished (anchor, document, was);
   self = g_new0 (TrialWindow, 1);

@@ -8,6 +8,9 @@
 #include "core/units.h"
 #include "fold/bend-words.h"
 
+/* More kinds of bends than have room are counted. */
+#define MOST_PLAN_ROWS 6
+
 char *
 bf_score_words (const BfBendResult *bend, BfUnits units)
 {
@@ -203,4 +206,20 @@ bf_bend_plan (const BfFold *fold, BfUnits units)
     g_ptr_array_add (rows, sum);
   add_rows (rows, fold, units, plan_words);
   return rows;
+}
+
+char *
+bf_bend_plan_text (const BfFold *fold, BfUnits units)
+{
+  g_autoptr (GPtrArray) rows = bf_bend_plan (fold, units);
+  GString *text = g_string_new (NULL);
+  guint n = MIN (rows->len, MOST_PLAN_ROWS);
+
+  for (guint i = 0; i < n; i++)
+    g_string_append_printf (text, "%s%s", i > 0 ? "\n" : "",
+                            (const char *)g_ptr_array_index (rows, i));
+  if (rows->len > n)
+    g_string_append_printf (text, ngettext ("\nand %u more", "\nand %u more", rows->len - n),
+                            rows->len - n);
+  return g_string_free (text, FALSE);
 }

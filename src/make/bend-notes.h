@@ -17,6 +17,10 @@ GPtrArray *bf_bend_notes (const BfFold *fold, BfUnits units) G_GNUC_WARN_UNUSED_
  * for no push and have no row. Returns: as above. */
 GPtrArray *bf_bend_plan (const BfFold *fold, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
+/* The same as one text, a line a row, as many as have room beside other things: those left over are
+ * counted. Returns: (transfer full), empty where there is nothing to say. */
+char *bf_bend_plan_text (const BfFold *fold, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
+
 /* What is said of a score on the blank itself: "score this face 2.3 mm wide, leave 0.6 mm".
  * Returns: (transfer full), NULL where there is none. */
 char *bf_score_words (const BfBendResult *bend, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;

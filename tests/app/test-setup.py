@@ -284,11 +284,29 @@ def a_scored_bend_is_tried_by_its_skin(program, folder):
         app.dialogue('Trial bend')
         app.shown(None, '.*K says nothing here.*')
         app.type('0.6')
+        app.shown(None, r'(?s)The hardest push: .*leave 0\.6 mm; half of the metal left; push .*')
+        app.key('Down')
+        app.shown(None, '(?s).*leave 0.5 mm; .*')
+        app.key('Up')
         app.key('Return')
         app.titled('Spoke tray (not saved)')
         app.key('Escape')
         app.focus()
         assert saved(app, path)['bend']['score'] == {'left': 0.6}
+
+
+def what_holds_already_is_no_change(program, folder):
+    app, path = started(program, folder)
+    with app:
+        app.click(app.shown(None, 'Bending: over a bar'))
+        app.shown(None, 'in a brake')
+        app.key('Home', 'Down', 'Return')
+        app.click(app.shown(None, 'Sizes: outside'))
+        app.shown(None, 'in inches')
+        app.key('Home', 'Return')
+        app.shown(None, 'Sizes: outside')
+        assert not app.can('win.undo')
+        app.titled('Spoke tray')
 
 
 def the_grain_is_told(program, folder):
@@ -304,7 +322,7 @@ def the_grain_is_told(program, folder):
         assert saved(app, path)['metal']['grain'] == 0
 
 
-gui.main([knobs_of_slots_tell_at_once, a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
+gui.main([what_holds_already_is_no_change, knobs_of_slots_tell_at_once, a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
           a_thickness_is_typed_as_people_say_it, a_broken_file_is_named, a_metal_is_removed_and_put_back,
           a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed,
           pens_are_kept, a_scored_bend_is_tried_by_its_skin,
