@@ -193,6 +193,24 @@ is_made (const BfRing *ring, guint edge, const GArray *drilled, double least_mm)
 }
 
 guint
+bf_count_filed_rounds (const BfFold *fold)
+{
+  g_autoptr (GArray) drilled = bf_drill_list (fold);
+  guint count = 0;
+  BfArc arc;
+
+  for (guint i = 0; i < fold->blank.n_outer; i++)
+    {
+      const BfRing *ring = bf_blank_ring (&fold->blank, i);
+
+      for (guint edge = 0; edge < bf_ring_size (ring); edge++)
+        if (bf_ring_arc (ring, edge, &arc) && !is_made (ring, edge, drilled, 0.0))
+          count++;
+    }
+  return count;
+}
+
+guint
 bf_count_filed_openings (const BfFold *fold)
 {
   g_autoptr (GArray) drilled = bf_drill_list (fold);

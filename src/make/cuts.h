@@ -30,6 +30,9 @@ double bf_least_inside_cut_mm (const BfPart *part);
  * round that no drill makes. */
 guint bf_count_filed_openings (const BfFold *fold);
 
+/* How many rounds of the blank's outside no drill makes: no straight cut does. */
+guint bf_count_filed_rounds (const BfFold *fold);
+
 /* Straight edges that go on in one line are one cut; what is shorter than 3 mm is filed, and so is
  * an edge of an opening that is too short for the tool. keep_datum: FALSE where the blank's left
  * and bottom edges are edges of the metal already. Returns: (transfer full) (element-type BfCut).

@@ -167,6 +167,22 @@ add_filed (BfWork *work)
   step->shows = BF_SHOWS_BLANK;
 }
 
+/* What straight cuts leave of the rim. */
+static void
+add_rounds (BfWork *work)
+{
+  guint n = bf_count_filed_rounds (work->fold);
+  BfWorkStep *step;
+
+  if (n == 0)
+    return;
+  step = bf_work_add (work, BF_STAGE_CUT,
+                      g_strdup (_ ("Rounds on the rim: take the waste off in short straight cuts, "
+                                   "beside the line, and file to it.")));
+  bf_work_add_number (step, _ ("rounds"), g_strdup_printf ("%u", n));
+  step->shows = BF_SHOWS_BLANK;
+}
+
 static void
 add_snips (BfWork *work)
 {
@@ -289,7 +305,10 @@ bf_work_add_cut (BfWork *work)
   for (guint i = 0; i < work->cuts->len && bf_work_is_by_hand (work); i++)
     add_one (work, i);
   if (bf_work_is_by_hand (work))
-    add_filed (work);
+    {
+      add_rounds (work);
+      add_filed (work);
+    }
   for (guint i = 0; i < work->fold->bends->len && bf_work_is_by_hand (work); i++)
     add_slots (work, bf_fold_bend (work->fold, i));
   for (guint i = 0; i < work->fold->bends->len; i++)

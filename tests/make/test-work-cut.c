@@ -233,6 +233,21 @@ test_small_disc (void)
   g_assert_null (find_step (work, BF_STAGE_CUT, "Plunge"));
 }
 
+/* A bracket whose two upper corners are round has them filed; a tray's four rounds are its drilled
+ * reliefs, and the waste falls away with straight cuts. */
+static void
+test_rounds (void)
+{
+  g_autoptr (BfPart) bracket = load_example ("pump-bracket");
+  g_autoptr (BfPart) tray = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfWork) round = work_of (bracket), straight = NULL;
+
+  tray->cutting.by = BF_CUTTING_DISC;
+  straight = work_of (tray);
+  assert_number (find_step (round, BF_STAGE_CUT, "Rounds on the rim"), "rounds", "2");
+  g_assert_null (find_step (straight, BF_STAGE_CUT, "Rounds on the rim"));
+}
+
 /* ---- slots -------------------------------------------------------------------------------- */
 
 static BfPart *
@@ -304,6 +319,7 @@ main (int argc, char **argv)
   g_test_add_func ("/make/work-cut/machine-length", test_machine_length);
   g_test_add_func ("/make/work-cut/guide", test_guide);
   g_test_add_func ("/make/work-cut/small-disc", test_small_disc);
+  g_test_add_func ("/make/work-cut/rounds", test_rounds);
   g_test_add_func ("/make/work-cut/slots", test_slots);
   return g_test_run ();
 }
