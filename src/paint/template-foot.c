@@ -16,14 +16,15 @@
 
 #define CAP BF_TEMPLATE_CAP_MM
 #define LINE_PITCH 4.3
+#define WORDS_PITCH 3.85
 
 /* Rows, by their baselines. */
 #define RULE_Y 1.5
 #define LEGEND_Y 6.2
-#define NAME_Y 12.0
-#define SENTENCE_Y 16.8
+#define NAME_Y 11.6
+#define SENTENCE_Y 15.9 /* two lines of it, and one for what comes next */
 #define PAGE_WORDS_Y 18.3
-#define BAR_MM_Y 25.2
+#define BAR_MM_Y 26.0
 
 /* Columns, from the right edge. */
 #define MAP_WIDTH 29.0
@@ -40,13 +41,15 @@
 #define LEGEND_GAP 6.0
 #define SIDE_OFF_FOOT_MM 3.0
 
-static void
+/* Returns how many lines it took. */
+static int
 draw_wrapped (cairo_t *cr, const char *words, BfVec2 at, double width, int max_lines)
 {
   g_autoptr (BfText) text = bf_text_new (words, CAP, FALSE);
 
   bf_text_wrap (text, width, max_lines);
   bf_text_draw (text, cr, at.x, at.y);
+  return bf_text_n_lines (text);
 }
 
 static void
@@ -153,13 +156,43 @@ draw_legend (const BfTemplate *template, cairo_t *cr, double width)
                 1.0, bf_vec2 (width, LEGEND_Y));
 }
 
+/* What is done with the paper, and then with the metal under it: a word each, so that it fits in a
+ * line. */
+static char *
+next_words (const BfTemplate *template)
+{
+  const BfFold *fold = template->fold;
+  const struct
+  {
+    const char *words;
+    gboolean is_due;
+  } steps[] = {
+    { _ ("check the bars"), TRUE },
+    { _ ("join"), template->corners == NULL && bf_template_n_pages (template) > 1 },
+    { _ ("glue on"), TRUE },
+    { _ ("punch and drill"), has_drill (fold) },
+    { _ ("cut out"), TRUE },
+    { _ ("fold"), fold->bends->len > 0 },
+  };
+  GString *words = g_string_new (_ ("Next:"));
+
+  for (guint i = 0; i < G_N_ELEMENTS (steps); i++)
+    if (steps[i].is_due)
+      g_string_append_printf (words, "%s%s", i > 0 ? ", " : " ", steps[i].words);
+  g_string_append_c (words, '.');
+  return g_string_free (words, FALSE);
+}
+
 static void
 draw_part_data (const BfTemplate *template, cairo_t *cr, double width)
 {
-  g_autofree char *title = bf_part_title (template->fold->part);
+  g_autofree char *title = bf_part_title (template->fold->part), *next = next_words (template);
+  int lines;
 
   draw_bold (cr, title, NAME_CAP, bf_vec2 (0.0, NAME_Y), width);
-  draw_wrapped (cr, template->sentence, bf_vec2 (0.0, SENTENCE_Y), width, SENTENCE_LINES);
+  lines = draw_wrapped (cr, template->sentence, bf_vec2 (0.0, SENTENCE_Y), width, SENTENCE_LINES);
+  if (template->warning == NULL)
+    draw_wrapped (cr, next, bf_vec2 (0.0, SENTENCE_Y + lines * WORDS_PITCH), width, 1);
 }
 
 static const char *

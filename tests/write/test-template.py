@@ -348,10 +348,13 @@ def test_words_on_every_page(folder):
         for wanted in ('Tray', 'Mild steel 1.5 mm, cut by me with a 125 mm disc, bent over a bar, '
                        'corners welded, sizes outside.', 'marking side up', 'sizes in mm',
                        'print at 100 %', '100 mm', '4 in', 'cut', 'fold up 90°', 'drill',
-                       page['label'], f'page {i + 1} of {len(template.pages)}'):
+                       page['label'], f'page {i + 1} of {len(template.pages)}',
+                       'Next: check the bars, join, glue on, punch and drill, cut out, fold.'):
             assert wanted in words, f'{wanted!r} is not in {words!r}'
         assert re.search(r'\b20\d\d-\d\d-\d\d\b', words)
         assert "Don't cut" not in words
+    plate = Template(folder, cases.tray(flanges=[]), '--paper', 'A4')
+    assert 'Next: check the bars, glue on, cut out.' in plate.words(0), plate.words(0)
     assert 'glue B1 here' in template.words(0) and 'cut here' in template.words(1)
 
 
@@ -366,7 +369,7 @@ def test_must_fix_is_told_on_every_page(folder):
     found = [check['message'] for check in template.report['checks'] if check['severity'] == 'must-fix']
     assert found
     for i in range(len(template.pages)):
-        assert "Don't cut yet" in template.words(i)
+        assert "Don't cut yet" in template.words(i) and 'Next:' not in template.words(i)
 
 
 def test_mirrored_for_the_other_face(folder):
