@@ -31,6 +31,17 @@ bf_edit_corner_relief (
 }
 
 BfPart *
+bf_edit_corner_gap (const BfPart *part, const char *on, guint at, double gap_mm)
+{
+  g_return_val_if_fail (part != NULL && on != NULL, NULL);
+  g_return_val_if_fail (isnan (gap_mm) || gap_mm >= 0.0, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  corner_to_change (copy, on, at)->gap_mm = gap_mm;
+  return copy;
+}
+
+BfPart *
 bf_edit_corner_join (const BfPart *part, const char *on, guint at, BfJoin join)
 {
   g_return_val_if_fail (part != NULL && on != NULL, NULL);

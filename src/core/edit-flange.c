@@ -205,6 +205,23 @@ bf_edit_flange_insets (const BfPart *part, const char *id, double start_mm, doub
 }
 
 BfPart *
+bf_edit_flange_tapers (const BfPart *part, const char *id, double start_deg, double end_deg)
+{
+  g_return_val_if_fail (part != NULL, NULL);
+  g_return_val_if_fail (fabs (start_deg) <= BF_TAPER_MAX_DEG, NULL);
+  g_return_val_if_fail (fabs (end_deg) <= BF_TAPER_MAX_DEG, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  BfFlange *flange = find (copy, id);
+  if (flange != NULL)
+    {
+      flange->start_taper_deg = start_deg;
+      flange->end_taper_deg = end_deg;
+    }
+  return copy;
+}
+
+BfPart *
 bf_edit_flange_radius (const BfPart *part, const char *id, double inside_radius_mm)
 {
   g_return_val_if_fail (part != NULL && (isnan (inside_radius_mm) || inside_radius_mm >= 0.0),

@@ -53,6 +53,11 @@ double bf_hem_depth_mm (const BfPart *part);
 BfPart *bf_edit_flange_insets (const BfPart *part, const char *id, double start_mm, double end_mm)
     G_GNUC_WARN_UNUSED_RESULT;
 
+/* By how much its two sides lean from square to the bend, in degrees up to BF_TAPER_MAX_DEG either
+ * way; more than 0 narrows it towards its tip. */
+BfPart *bf_edit_flange_tapers (const BfPart *part, const char *id, double start_deg, double end_deg)
+    G_GNUC_WARN_UNUSED_RESULT;
+
 /* How one flange is bent (core/edit-bend.c): its own slots planned, those of other flanges staying
  * as they are; its own skin left under a score; its own lever. */
 BfPart *bf_edit_flange_plan_slots (const BfPart *part, const char *id) G_GNUC_WARN_UNUSED_RESULT;
@@ -129,6 +134,10 @@ BfPart *bf_edit_corner_relief (const BfPart *part,
                                guint at,
                                BfReliefShape shape,
                                double size_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* What is left between the flanges that meet there, not negative; NAN for the usual gap. */
+BfPart *bf_edit_corner_gap (const BfPart *part, const char *on, guint at, double gap_mm)
+    G_GNUC_WARN_UNUSED_RESULT;
 
 BfPart *bf_edit_corner_join (const BfPart *part, const char *on, guint at, BfJoin join)
     G_GNUC_WARN_UNUSED_RESULT;

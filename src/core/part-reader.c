@@ -19,7 +19,8 @@ const BfNumberRule bf_rule_not_negative = { N_ ("a length in mm"), 0.0, BF_LENGT
 const BfNumberRule bf_rule_coordinate = { N_ ("a number of mm"), -BF_LENGTH_MAX_MM,
                                           BF_LENGTH_MAX_MM, FALSE };
 const BfNumberRule bf_rule_bend = { N_ ("an angle in degrees"), 1.0, 180.0, FALSE };
-const BfNumberRule bf_rule_taper = { N_ ("an angle in degrees"), -89.0, 89.0, FALSE };
+const BfNumberRule bf_rule_taper = { N_ ("an angle in degrees"), -BF_TAPER_MAX_DEG,
+                                     BF_TAPER_MAX_DEG, FALSE };
 const BfNumberRule bf_rule_angle = { N_ ("an angle in degrees"), -NUMBER_MAX, NUMBER_MAX, FALSE };
 const BfNumberRule bf_rule_k = { N_ ("a K-factor"), 0.0, 1.0, FALSE };
 const BfNumberRule bf_rule_force = { N_ ("a force in N"), 0.0, NUMBER_MAX, TRUE };

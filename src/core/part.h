@@ -174,6 +174,9 @@ typedef struct
   JsonObject *source; /* the object as read, for members we do not know; may be NULL */
 } BfFlange;
 
+/* A side that leans further is none. */
+#define BF_TAPER_MAX_DEG 89.0
+
 /* What is asked at a corner: of the base (`on` "base", `at` its point) or of a flange (`at` 0
  * where start meets tip, 1 where tip meets end). */
 typedef struct

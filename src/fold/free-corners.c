@@ -45,6 +45,13 @@ taken_mm (const BfFreeCorner *corner, double turn, double size_mm)
   return corner->finish == BF_FINISH_ROUND ? size_mm * tan (fabs (turn) / 2.0) : size_mm;
 }
 
+static gboolean
+is_bent (const BfLayout *layout, const BfStretch *before, const BfStretch *after)
+{
+  return room_mm (layout, before, BF_SIDE_END) <= 0.0 ||
+         room_mm (layout, after, BF_SIDE_START) <= 0.0;
+}
+
 /* One face's chain, with the finish asked at the start of each stretch. */
 typedef struct
 {
@@ -98,8 +105,7 @@ draw (const Face *face, guint i)
   BfFreeCorner *corner = &face->corners[i];
   double turn = turn_rad (a, b), taken;
 
-  corner->bent = room_mm (face->layout, a, BF_SIDE_END) <= 0.0 ||
-                 room_mm (face->layout, b, BF_SIDE_START) <= 0.0;
+  corner->bent = is_bent (face->layout, a, b);
   corner->vertex = bf_stretch_point (b, b->from_u, 0.0);
   corner->drawn_mm =
       corner->asked_mm * MIN (share (face, before (face, i), TRUE), share (face, i, FALSE));
@@ -160,6 +166,24 @@ bf_free_corners_find (BfLayout *layout)
   for (guint i = 0; i < layout->n_flaps; i++)
     if (layout->flaps[i].placed && is_asked_on (layout->part, layout->flaps[i].flange->id))
       find_on_face (layout, (int)i, layout->flaps[i].flange->id);
+}
+
+gboolean
+bf_free_corner_has_room (const BfLayout *layout, int flap, guint at, BfVec2 *place)
+{
+  g_autoptr (GArray) stretches = bf_stretches_new (layout, flap);
+  guint n = stretches->len;
+
+  *place = bf_vec2 (0.0, 0.0);
+  for (guint i = 0; i < n; i++)
+    {
+      const BfStretch *after = &g_array_index (stretches, BfStretch, i);
+      if (after->corner != (int)at)
+        continue;
+      *place = bf_stretch_point (after, after->from_u, 0.0);
+      return !is_bent (layout, &g_array_index (stretches, BfStretch, (i + n - 1) % n), after);
+    }
+  return FALSE;
 }
 
 const BfFreeCorner *

@@ -31,5 +31,9 @@ typedef struct _BfFreeCorner
 /* Fills layout->free_corners; every flap is settled. */
 void bf_free_corners_find (BfLayout *layout);
 
+/* TRUE where no flange bends at that corner of a face, so that it can be finished. place: (out)
+ * where its two drawn edges meet in the blank; (0, 0) where there is no such corner. */
+gboolean bf_free_corner_has_room (const BfLayout *layout, int flap, guint at, BfVec2 *place);
+
 /* The finish that is drawn at a corner, or NULL where it stays sharp. */
 const BfFreeCorner *bf_free_corner_at (const BfLayout *layout, int flap, int at);

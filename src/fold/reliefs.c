@@ -91,42 +91,36 @@ place_round (const BfLayout *layout,
   relief->need_mm = 2.0 * radius;
 }
 
+double
+bf_relief_usual_mm (const BfPart *part, BfReliefShape shape, double need_mm)
+{
+  double wanted = need_mm + 2.0 * bf_part_slack_mm (part);
+  double drill_mm = NAN;
+
+  if (shape == BF_RELIEF_SQUARE)
+    return need_mm + bf_part_kerf_mm (part);
+  if (bf_part_drills_reliefs (part))
+    drill_mm = bf_drill_next_up (part, wanted, NULL);
+  return isnan (drill_mm) ? ceil (wanted / CUT_STEP_MM - 1e-9) * CUT_STEP_MM : drill_mm;
+}
+
 /* A size that was asked for is drawn as it is, and only a drill of just that size is named. */
 static void
-size_as_asked (const BfPart *part, double asked_mm, BfRelief *relief)
+size_round (const BfPart *part, const BfCorner *asked, BfRelief *relief)
 {
   g_autofree char *name = NULL;
   double drill_mm = NAN;
 
-  relief->diameter_mm = asked_mm;
+  relief->diameter_mm = asked != NULL && !isnan (asked->relief_size_mm)
+                            ? asked->relief_size_mm
+                            : bf_relief_usual_mm (part, BF_RELIEF_ROUND, relief->need_mm);
+  relief->ring = circle_ring (relief->at, relief->diameter_mm);
   if (bf_part_drills_reliefs (part))
-    drill_mm = bf_drill_next_up (part, asked_mm, &name);
-  if (!(fabs (drill_mm - asked_mm) <= BF_TOLERANCE_SIZE_MM))
+    drill_mm = bf_drill_next_up (part, relief->diameter_mm, &name);
+  if (!(fabs (drill_mm - relief->diameter_mm) <= BF_TOLERANCE_SIZE_MM))
     return;
   relief->drill_mm = drill_mm;
   relief->drill = g_steal_pointer (&name);
-}
-
-static void
-size_as_needed (const BfPart *part, BfRelief *relief)
-{
-  double wanted = relief->need_mm + 2.0 * bf_part_slack_mm (part);
-
-  relief->diameter_mm = ceil (wanted / CUT_STEP_MM - 1e-9) * CUT_STEP_MM;
-  if (bf_part_drills_reliefs (part))
-    relief->drill_mm = bf_drill_next_up (part, wanted, &relief->drill);
-  if (!isnan (relief->drill_mm))
-    relief->diameter_mm = relief->drill_mm;
-}
-
-static void
-size_round (const BfPart *part, const BfCorner *asked, BfRelief *relief)
-{
-  if (asked != NULL && !isnan (asked->relief_size_mm))
-    size_as_asked (part, asked->relief_size_mm, relief);
-  else
-    size_as_needed (part, relief);
-  relief->ring = circle_ring (relief->at, relief->diameter_mm);
 }
 
 static BfRing *
@@ -164,7 +158,7 @@ make_square (const BfLayout *layout,
       half = MAX (half, MAX (fabs (bf_vec2_dot (d, x)), fabs (bf_vec2_dot (d, y))));
     }
   relief->need_mm = 2.0 * half;
-  relief->diameter_mm = relief->need_mm + bf_part_kerf_mm (layout->part);
+  relief->diameter_mm = bf_relief_usual_mm (layout->part, BF_RELIEF_SQUARE, relief->need_mm);
   if (meeting->asked != NULL && !isnan (meeting->asked->relief_size_mm))
     relief->diameter_mm = meeting->asked->relief_size_mm;
   relief->ring = square_ring (relief->at, x, relief->diameter_mm);

@@ -65,6 +65,12 @@ inset (const BfPart *part)
 }
 
 static BfPart *
+tapered (const BfPart *part)
+{
+  return bf_edit_flange_tapers (part, "front", 5.0, -3.0);
+}
+
+static BfPart *
 own_radius (const BfPart *part)
 {
   return bf_edit_flange_radius (part, "right", 4.0);
@@ -104,6 +110,18 @@ static BfPart *
 finish (const BfPart *part)
 {
   return bf_edit_corner_finish (part, "base", 1, BF_FINISH_CHAMFER, 6.0);
+}
+
+static BfPart *
+gap (const BfPart *part)
+{
+  return bf_edit_corner_gap (part, "base", 1, 0.0);
+}
+
+static BfPart *
+usual_gap (const BfPart *part)
+{
+  return bf_edit_corner_gap (part, "base", 1, NAN);
 }
 
 static BfPart *
@@ -247,12 +265,15 @@ static const struct
   { "insets",
     inset,
     { "flanges.0.start", "flanges.0.end", "flanges.0.start_relief", "flanges.0.end_relief" } },
+  { "tapers", tapered, { "flanges.0.start_taper", "flanges.0.end_taper" } },
   { "own-radius", own_radius, { "flanges.1.bend.inside_radius" } },
   { "part-radius", part_radius, { NULL } }, /* it had the part's before */
   { "own-skin", own_skin, { "flanges.1.bend.score" } },
   { "own-lever", own_lever, { "flanges.2.bend.hand" } },
   { "relief", relief, { "corners.0.relief" } },
   { "new-corner", new_corner, { "corners.1" } },
+  { "gap", gap, { "corners.0.gap" } },
+  { "usual-gap", usual_gap, { "corners.0.gap" } },
   { "join", join, { "corners.0.join" } },
   { "finish", finish, { "corners.0.finish", "corners.0.size" } },
   { "hole", hole, { "openings.2" } },
