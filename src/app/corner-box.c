@@ -4,8 +4,10 @@
 
 #include <glib/gi18n.h>
 
+#include "app/relief-box.h"
 #include "app/size-field.h"
 #include "core/edit.h"
+#include "fold/corner-here.h"
 #include "fold/free-corners.h"
 
 #define N_JOINS (BF_JOIN_FOLDED + 1)
@@ -15,54 +17,18 @@ struct _BfCornerBox
 {
   GtkBox parent_instance;
   BfDocument *document;
-  guint point;
+  char *on; /* whose corner it is, and which */
+  guint at;
   gboolean is_setting; /* choices are ticked by us, not by the person */
 
-  GtkLabel *heading;
+  GtkLabel *join_heading, *finish_heading;
   GtkCheckButton *joins[N_JOINS];
+  BfReliefBox *relief;
   GtkCheckButton *finishes[N_FINISHES]; /* none for the unset one: it is sharp */
   GtkWidget *size;
 };
 
 G_DEFINE_FINAL_TYPE (BfCornerBox, bf_corner_box, GTK_TYPE_BOX)
-
-/* ---- the part ----------------------------------------------------------------------------- */
-
-static const BfFlange *
-wall_on (const BfPart *part, guint edge)
-{
-  BfEdge at = { "base", BF_EDGE_INDEX, edge % bf_part_n_points (part) };
-
-  return bf_part_flange_at (part, &at);
-}
-
-static gboolean
-is_convex (const BfPart *part, guint point)
-{
-  guint n = bf_part_n_points (part);
-  BfVec2 p = bf_part_point (part, point);
-
-  return bf_vec2_cross (bf_vec2_sub (p, bf_part_point (part, point + n - 1)),
-                        bf_vec2_sub (bf_part_point (part, point + 1), p)) > 0.0;
-}
-
-/* walls: the one that ends at the point and the one that begins there, NULL for none. */
-static gboolean
-can_join (const BfPart *part, guint point, const BfFlange *walls[2])
-{
-  walls[0] = wall_on (part, point + bf_part_n_points (part) - 1);
-  walls[1] = wall_on (part, point);
-  return walls[0] != NULL && walls[1] != NULL && walls[0]->turn == walls[1]->turn &&
-         is_convex (part, point);
-}
-
-/* part: (transfer full). */
-static void
-apply (BfCornerBox *self, BfPart *part, const char *name, const char *row)
-{
-  bf_document_apply (self->document, part, name, row);
-  bf_part_unref (part);
-}
 
 /* ---- the person's choices ----------------------------------------------------------------- */
 
@@ -77,8 +43,9 @@ join_cb (BfCornerBox *self, GtkCheckButton *button)
   for (guint join = 0; join < N_JOINS; join++)
     if (self->joins[join] == button)
       {
-        apply (self, bf_edit_corner_join (part, "base", self->point, (BfJoin)join),
-               _ ("Close a corner"), NULL);
+        bf_document_take (self->document,
+                          bf_edit_corner_join (part, self->on, self->at, (BfJoin)join),
+                          _ ("Close a corner"), FALSE);
         return;
       }
 }
@@ -94,8 +61,9 @@ finish_cb (BfCornerBox *self, GtkCheckButton *button)
   for (guint finish = BF_FINISH_SHARP; finish < N_FINISHES; finish++)
     if (self->finishes[finish] == button)
       {
-        apply (self, bf_edit_corner_finish (part, "base", self->point, (BfFinish)finish, NAN),
-               _ ("Finish a corner"), NULL);
+        bf_document_take (self->document,
+                          bf_edit_corner_finish (part, self->on, self->at, (BfFinish)finish, NAN),
+                          _ ("Finish a corner"), FALSE);
         return;
       }
 }
@@ -104,69 +72,83 @@ static void
 size_set_cb (BfCornerBox *self, double size_mm, gboolean stepped)
 {
   const BfPart *part = bf_document_get_part (self->document);
-  const BfCorner *asked = bf_part_find_finish (part, "base", self->point);
+  const BfCorner *asked = bf_part_find_finish (part, self->on, self->at);
 
-  if (asked != NULL && size_mm > 0.0)
-    apply (self, bf_edit_corner_finish (part, "base", self->point, asked->finish, size_mm),
-           _ ("Size of a corner"), stepped ? "corner-size" : NULL);
+  if (asked != NULL)
+    bf_document_take (self->document,
+                      bf_edit_corner_finish (part, self->on, self->at, asked->finish, size_mm),
+                      _ ("Size of a corner"), stepped);
 }
 
 /* ---- what is seen ------------------------------------------------------------------------- */
 
+/* A join that cannot be made there is not offered, but shown where it is asked. */
 static void
-show_joins (BfCornerBox *self, const BfPart *part, const BfFlange *walls[2])
+show_joins (BfCornerBox *self, const BfPart *part, const BfCornerHere *here)
 {
-  const BfCorner *asked = bf_part_find_corner (part, "base", self->point);
-  /* Translators: names of two walls */
-  g_autofree char *before = g_strdup_printf (_ ("%s covers %s"), walls[0]->id, walls[1]->id);
-  g_autofree char *after = g_strdup_printf (_ ("%s covers %s"), walls[1]->id, walls[0]->id);
+  const BfCorner *asked = bf_part_find_corner (part, self->on, self->at);
+  guint now = asked != NULL ? asked->join : BF_JOIN_UNSET;
 
-  gtk_label_set_label (self->heading, _ ("How the corner closes"));
+  gtk_widget_set_visible (GTK_WIDGET (self->join_heading), here->joins != 0);
+  for (guint i = 0; i < N_JOINS; i++)
+    gtk_widget_set_visible (GTK_WIDGET (self->joins[i]),
+                            here->joins != 0 && ((here->joins & (1U << i)) != 0 || i == now));
+  if (here->joins == 0)
+    return;
+  /* Translators: names of two walls */
+  g_autofree char *before = g_strdup_printf (_ ("%s covers %s"), here->before, here->after);
+  g_autofree char *after = g_strdup_printf (_ ("%s covers %s"), here->after, here->before);
   gtk_check_button_set_label (self->joins[BF_JOIN_COVERS_BEFORE], before);
   gtk_check_button_set_label (self->joins[BF_JOIN_COVERS_AFTER], after);
-  gtk_check_button_set_active (self->joins[asked != NULL ? asked->join : BF_JOIN_UNSET], TRUE);
+  gtk_check_button_set_active (self->joins[now], TRUE);
 }
 
 static void
-show_finish (BfCornerBox *self, const BfPart *part)
+show_finish (BfCornerBox *self, const BfPart *part, const BfCornerHere *here)
 {
-  const BfCorner *asked = bf_part_find_finish (part, "base", self->point);
-  BfFinish finish = asked != NULL ? asked->finish : BF_FINISH_SHARP;
+  const BfCorner *asked = bf_part_find_finish (part, self->on, self->at);
+  BfFinish finish = asked != NULL ? MAX (asked->finish, BF_FINISH_SHARP) : BF_FINISH_SHARP;
+  gboolean has_size = here->is_free && finish > BF_FINISH_SHARP;
+  BfSizeField *size = BF_SIZE_FIELD (self->size);
 
-  gtk_label_set_label (self->heading, _ ("How the corner is finished"));
-  gtk_check_button_set_active (self->finishes[MAX (finish, BF_FINISH_SHARP)], TRUE);
-  gtk_widget_set_visible (self->size, finish > BF_FINISH_SHARP);
-  if (finish > BF_FINISH_SHARP)
-    bf_size_field_show (BF_SIZE_FIELD (self->size), bf_finish_size_mm (part, asked), part->units,
-                        NULL);
+  gtk_widget_set_visible (GTK_WIDGET (self->finish_heading), here->is_free);
+  for (guint i = BF_FINISH_SHARP; i < N_FINISHES; i++)
+    gtk_widget_set_visible (GTK_WIDGET (self->finishes[i]), here->is_free);
+  gtk_widget_set_visible (self->size, has_size);
+  if (here->is_free)
+    gtk_check_button_set_active (self->finishes[finish], TRUE);
+  if (!has_size)
+    return;
+  bf_size_field_set_usual (size, bf_usual_finish_mm (part), part->units);
+  bf_size_field_show (size, asked->finish_size_mm, part->units, NULL);
 }
 
 gboolean
 bf_corner_box_show (BfCornerBox *self, BfDocument *document, BfSelection selection)
 {
-  const BfPart *part = bf_document_get_part (document);
-  const BfFlange *walls[2] = { NULL, NULL };
-  gboolean is_point = bf_selection_is_point (selection), joins, is_free;
-
   g_return_val_if_fail (BF_IS_CORNER_BOX (self), FALSE);
 
+  const BfFold *fold = bf_document_get_fold (document);
+  BfCornerHere here;
+  gboolean any = fold != NULL && bf_selection_is_corner (selection) &&
+                 bf_corner_here (fold, bf_fold_face (fold, (guint)selection.face)->id,
+                                 bf_selection_corner_at (selection), &here);
+
+  gtk_widget_set_visible (GTK_WIDGET (self), any);
+  if (!any)
+    return FALSE;
   g_set_object (&self->document, document);
-  self->point = is_point ? bf_selection_point_index (selection) : 0;
-  joins = is_point && can_join (part, self->point, walls);
-  is_free = is_point && walls[0] == NULL && walls[1] == NULL;
-  gtk_widget_set_visible (GTK_WIDGET (self), joins || is_free);
-  for (guint i = 0; i < N_JOINS; i++)
-    gtk_widget_set_visible (GTK_WIDGET (self->joins[i]), joins);
-  for (guint i = BF_FINISH_SHARP; i < N_FINISHES; i++)
-    gtk_widget_set_visible (GTK_WIDGET (self->finishes[i]), is_free);
-  gtk_widget_set_visible (self->size, FALSE);
+  g_free (self->on);
+  self->on = g_strdup (bf_fold_face (fold, (guint)selection.face)->id);
+  self->at = bf_selection_corner_at (selection);
   self->is_setting = TRUE;
-  if (joins)
-    show_joins (self, part, walls);
-  else if (is_free)
-    show_finish (self, part);
+  show_joins (self, fold->asked, &here);
+  show_finish (self, fold->asked, &here);
   self->is_setting = FALSE;
-  return joins || is_free;
+  gtk_widget_set_visible (GTK_WIDGET (self->relief), here.before != NULL);
+  if (here.before != NULL)
+    bf_relief_box_show (self->relief, document, self->on, self->at, &here);
+  return TRUE;
 }
 
 /* ---- the widget --------------------------------------------------------------------------- */
@@ -174,7 +156,10 @@ bf_corner_box_show (BfCornerBox *self, BfDocument *document, BfSelection selecti
 static void
 bf_corner_box_dispose (GObject *object)
 {
-  g_clear_object (&BF_CORNER_BOX (object)->document);
+  BfCornerBox *self = BF_CORNER_BOX (object);
+
+  g_clear_object (&self->document);
+  g_clear_pointer (&self->on, g_free);
   G_OBJECT_CLASS (bf_corner_box_parent_class)->dispose (object);
 }
 
@@ -196,6 +181,17 @@ add_choice (BfCornerBox *self, GtkCheckButton *group, const char *words, GCallba
   return GTK_CHECK_BUTTON (choice);
 }
 
+static GtkLabel *
+add_heading (BfCornerBox *self, const char *words)
+{
+  GtkWidget *heading = gtk_label_new (words);
+
+  gtk_label_set_xalign (GTK_LABEL (heading), 0.0F);
+  gtk_widget_add_css_class (heading, "quiet");
+  gtk_box_append (GTK_BOX (self), heading);
+  return GTK_LABEL (heading);
+}
+
 static void
 bf_corner_box_init (BfCornerBox *self)
 {
@@ -213,16 +209,16 @@ bf_corner_box_init (BfCornerBox *self)
                                              [BF_FINISH_CHAMFER] = _ ("Cut off") };
 
   gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
-  self->heading = GTK_LABEL (gtk_label_new (NULL));
-  gtk_label_set_xalign (self->heading, 0.0F);
-  gtk_widget_add_css_class (GTK_WIDGET (self->heading), "quiet");
-  gtk_box_append (GTK_BOX (self), GTK_WIDGET (self->heading));
+  self->join_heading = add_heading (self, _ ("How the corner closes"));
   for (guint i = 0; i < N_JOINS; i++)
     self->joins[i] = add_choice (self, self->joins[0], joins[i], G_CALLBACK (join_cb));
+  self->relief = g_object_new (BF_TYPE_RELIEF_BOX, NULL);
+  gtk_box_append (GTK_BOX (self), GTK_WIDGET (self->relief));
+  self->finish_heading = add_heading (self, _ ("How the corner is finished"));
   for (guint i = BF_FINISH_SHARP; i < N_FINISHES; i++)
     self->finishes[i] =
         add_choice (self, self->finishes[BF_FINISH_SHARP], finishes[i], G_CALLBACK (finish_cb));
-  self->size = bf_size_field_new (BF_SIZE_FIELD_LENGTH, _ ("Size of the corner"));
+  self->size = bf_size_field_new (BF_SIZE_FIELD_FINE, _ ("Size of the corner"));
   gtk_widget_set_halign (self->size, GTK_ALIGN_START);
   g_signal_connect_swapped (self->size, "size-set", G_CALLBACK (size_set_cb), self);
   gtk_box_append (GTK_BOX (self), self->size);

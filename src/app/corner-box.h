@@ -9,15 +9,15 @@
 
 G_BEGIN_DECLS
 
-/* What is asked at a point of the base: how the two walls that meet there close the corner, or how
- * a free corner is finished, and how large. Each choice is a step of the document. */
+/* What is asked at a corner of the base or of a flange: how the two flanges that meet there close
+ * it, with what gap and relief, or how a free corner is finished, and how large. Each choice is a
+ * step of the document. */
 
 #define BF_TYPE_CORNER_BOX (bf_corner_box_get_type ())
 G_DECLARE_FINAL_TYPE (BfCornerBox, bf_corner_box, BF, CORNER_BOX, GtkBox)
 
-/* Shows what is asked there. FALSE, and nothing is to be seen, where nothing can be asked: of
- * anything but a point, an inside corner with walls, walls of which one is turned down, one wall
- * alone. */
+/* Shows what is asked there. FALSE, and nothing is to be seen, where nothing can be asked, as at
+ * one wall alone, or where no corner is selected. */
 gboolean bf_corner_box_show (BfCornerBox *self, BfDocument *document, BfSelection selection);
 
 G_END_DECLS

@@ -42,6 +42,8 @@ bf_edge_offers (const BfFold *fold, BfSelection selection)
   if (!bf_selection_to_edge (fold, selection, &edge))
     return 0;
   const BfFlange *flange = bf_selection_flange (fold, selection);
+  if (flange != NULL && flange->is_tab)
+    return 0; /* the corner's, not the person's */
   guint offers = flange != NULL
                      ? flange_offers (fold->part, flange)
                      : BF_OFFER_TURN_UP | BF_OFFER_TURN_DOWN | BF_OFFER_HEM | BF_OFFER_HOLE;
@@ -142,7 +144,7 @@ remove_it (BfDocument *document, BfSelection selection)
     }
   if (bf_selection_is_point (selection))
     {
-      apply (document, bf_edit_remove_point (part, bf_selection_point_index (selection)),
+      apply (document, bf_edit_remove_point (part, bf_selection_corner_at (selection)),
              _ ("Remove a point"));
       return BF_SELECTION_NONE;
     }

@@ -215,6 +215,8 @@ show_sizes (BfEdgePopover *self, const BfFold *fold, guint offers)
   BfSizeTarget edge = { NULL, (guint)MAX (self->selection.edge, 0) };
   BfSizeTarget target = { self->flange, 0 };
 
+  gtk_widget_set_visible (GTK_WIDGET (self->grid),
+                          flange != NULL || (offers & BF_OFFER_EDGE_LENGTH) != 0);
   show_row (self, FIELD_EDGE, self->edge_label, (offers & BF_OFFER_EDGE_LENGTH) != 0);
   show_row (self, FIELD_LENGTH, self->length_label, flange != NULL);
   show_row (self, FIELD_ANGLE, self->angle_label, flange != NULL);
@@ -278,14 +280,16 @@ show_expected (BfEdgePopover *self, const BfFold *fold)
 static void
 show_buttons (BfEdgePopover *self, guint offers)
 {
-  guint offer = BF_OFFER_TURN_UP;
+  guint offer = BF_OFFER_TURN_UP, any = 0;
 
   for (GtkWidget *w = gtk_widget_get_first_child (GTK_WIDGET (self->buttons)); w != NULL;
        w = gtk_widget_get_next_sibling (w))
     {
       gtk_widget_set_visible (w, (offers & offer) != 0);
+      any |= offers & offer;
       offer <<= 1;
     }
+  gtk_widget_set_visible (GTK_WIDGET (self->buttons), any != 0);
 }
 
 gboolean

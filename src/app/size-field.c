@@ -4,15 +4,16 @@
 
 #include <glib/gi18n.h>
 
-#include "core/tolerance.h"
+#include "core/compare.h"
 #include "core/units.h"
 
 struct _BfSizeField
 {
   GtkEntry parent_instance;
   BfSizeReading reading;
-  char *material; /* the reading's */
-  double size;
+  char *material;  /* the reading's */
+  double size;     /* NAN: the usual one */
+  double usual;    /* NAN: it may not be empty */
   gboolean shown;  /* a size has been shown since */
   gboolean typing; /* the words are the person's, not the size's */
   GtkWidget *hint; /* a popover with a label; NULL until there is something to say */
@@ -42,7 +43,8 @@ hide_hint (BfSizeField *self)
 static void
 show_size (BfSizeField *self)
 {
-  g_autofree char *words = bf_size_words (self->size, &self->reading);
+  g_autofree char *words =
+      isnan (self->size) ? g_strdup ("") : bf_size_words (self->size, &self->reading);
 
   if (!g_str_equal (gtk_editable_get_text (GTK_EDITABLE (self)), words))
     gtk_editable_set_text (GTK_EDITABLE (self), words);
@@ -54,8 +56,12 @@ show_size (BfSizeField *self)
 static gboolean
 parse (BfSizeField *self, double *size, GError **error)
 {
-  const char *words = gtk_editable_get_text (GTK_EDITABLE (self));
-  return bf_size_read (words, &self->reading, size, error);
+  g_autofree char *words = g_strdup (gtk_editable_get_text (GTK_EDITABLE (self)));
+
+  if (*g_strstrip (words) != '\0' || isnan (self->usual))
+    return bf_size_read (words, &self->reading, size, error);
+  *size = NAN;
+  return TRUE;
 }
 
 static void
@@ -98,15 +104,16 @@ typed_cb (BfSizeField *self)
   self->typing = TRUE;
   gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
   const char *text = gtk_editable_get_text (GTK_EDITABLE (self));
-  g_autofree char *words =
-      parse (self, &size, NULL) ? bf_size_understood (text, size, &self->reading) : NULL;
+  g_autofree char *words = parse (self, &size, NULL) && !isnan (size)
+                               ? bf_size_understood (text, size, &self->reading)
+                               : NULL;
   show_hint (self, words);
 }
 
 static void
 set_size (BfSizeField *self, double size, gboolean stepped)
 {
-  gboolean same = fabs (size - self->size) < 1e-9;
+  gboolean same = bf_is_same_size (size, self->size);
 
   self->size = size;
   show_size (self);
@@ -157,10 +164,11 @@ leave_cb (BfSizeField *self)
 static double
 step_of (const BfSizeField *self, GdkModifierType state)
 {
-  gboolean angle =
-      self->reading.kind == BF_SIZE_FIELD_ANGLE || self->reading.kind == BF_SIZE_FIELD_TURN;
-  double step = angle ? STEP_DEG : self->reading.units == BF_UNITS_IN ? STEP_IN : STEP_MM;
-  if (self->reading.kind == BF_SIZE_FIELD_THICKNESS)
+  BfSizeFieldKind kind = self->reading.kind;
+  double step = bf_size_is_angle (kind)              ? STEP_DEG
+                : self->reading.units == BF_UNITS_IN ? STEP_IN
+                                                     : STEP_MM;
+  if (kind == BF_SIZE_FIELD_THICKNESS || bf_size_is_fine (kind))
     step /= 10.0;
   return (state & GDK_SHIFT_MASK) != 0 ? 10.0 * step : step;
 }
@@ -172,12 +180,8 @@ step (BfSizeField *self, double by)
 
   if (!parse (self, &size, NULL))
     size = self->size;
-  size += by;
-  if (self->reading.kind == BF_SIZE_FIELD_ANGLE)
-    size = CLAMP (size, 1.0, 180.0);
-  if (self->reading.kind == BF_SIZE_FIELD_TURN)
-    size = fmod (size + 360.0, 360.0);
-  if (size > 0.0 || self->reading.kind >= BF_SIZE_FIELD_TURN)
+  size = bf_size_within ((isnan (size) ? self->usual : size) + by, self->reading.kind);
+  if (!isnan (size))
     set_size (self, size, TRUE);
   gtk_editable_select_region (GTK_EDITABLE (self), 0, -1);
 }
@@ -239,6 +243,7 @@ bf_size_field_init (BfSizeField *self)
   GtkEventController *focus = gtk_event_controller_focus_new ();
 
   self->size = 1.0;
+  self->usual = NAN;
   gtk_editable_set_width_chars (GTK_EDITABLE (self), 6);
   gtk_editable_set_max_width_chars (GTK_EDITABLE (self), 8);
   gtk_editable_set_alignment (GTK_EDITABLE (self), 0.5F);
@@ -278,7 +283,7 @@ bf_size_field_show (BfSizeField *self, double size, BfUnits units, const char *m
 {
   g_return_if_fail (BF_IS_SIZE_FIELD (self));
 
-  gboolean same = fabs (size - self->size) < BF_TOLERANCE_ZERO && units == self->reading.units &&
+  gboolean same = bf_is_same_size (size, self->size) && units == self->reading.units &&
                   g_strcmp0 (material, self->material) == 0;
 
   if (same && self->shown)
@@ -291,6 +296,18 @@ bf_size_field_show (BfSizeField *self, double size, BfUnits units, const char *m
   self->reading.material = self->material;
   if (!self->typing)
     show_size (self);
+}
+
+void
+bf_size_field_set_usual (BfSizeField *self, double usual, BfUnits units)
+{
+  g_return_if_fail (BF_IS_SIZE_FIELD (self));
+
+  self->usual = usual;
+  self->reading.units = units;
+  g_autofree char *words = isnan (usual) ? NULL : bf_size_words (usual, &self->reading);
+  if (g_strcmp0 (words, gtk_entry_get_placeholder_text (GTK_ENTRY (self))) != 0)
+    gtk_entry_set_placeholder_text (GTK_ENTRY (self), words);
 }
 
 double

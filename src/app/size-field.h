@@ -25,6 +25,10 @@ GtkWidget *bf_size_field_new (BfSizeFieldKind kind, const char *name);
 
 void bf_size_field_set_name (BfSizeField *self, const char *name);
 
+/* From now on the field may be empty, which stands for the usual size: NAN is shown and given then.
+ * usual: what that amounts to, told where the field is empty; NAN: it may not be empty. */
+void bf_size_field_set_usual (BfSizeField *self, double usual, BfUnits units);
+
 /* Shows a size, unless one is being typed. material counts for a thickness alone and may be
  * NULL. */
 void bf_size_field_show (BfSizeField *self, double size, BfUnits units, const char *material);

@@ -67,6 +67,21 @@ read_turn (const char *words, double *angle_deg, GError **error)
 }
 
 static gboolean
+read_taper (const char *words, double *angle_deg, GError **error)
+{
+  double read_deg = read_degrees (words);
+
+  if (fabs (read_deg) <= BF_TAPER_MAX_DEG)
+    {
+      *angle_deg = read_deg;
+      return TRUE;
+    }
+  g_set_error_literal (error, BF_SIZE_ERROR, BF_SIZE_ERROR_ANGLE,
+                       _ ("A side leans by an angle from −89 to 89."));
+  return FALSE;
+}
+
+static gboolean
 read_length (const char *words, const BfSizeReading *reading, double *size, GError **error)
 {
   gboolean thick = reading->kind == BF_SIZE_FIELD_THICKNESS;
@@ -75,13 +90,16 @@ read_length (const char *words, const BfSizeReading *reading, double *size, GErr
 
   if (!bf_length_parse (words, &context, &length_mm, error))
     return FALSE;
-  if (length_mm > 0.0 || reading->kind == BF_SIZE_FIELD_PLACE)
+  gboolean may_be_none = reading->kind == BF_SIZE_FIELD_INSET || reading->kind == BF_SIZE_FIELD_GAP;
+  if (length_mm > 0.0 || reading->kind == BF_SIZE_FIELD_PLACE ||
+      (may_be_none && !(length_mm < 0.0)))
     {
       *size = length_mm;
       return TRUE;
     }
   g_set_error_literal (error, BF_SIZE_ERROR, BF_SIZE_ERROR_NOTHING,
-                       _ ("A size has to be more than nothing."));
+                       may_be_none ? _ ("It can't be less than nothing.")
+                                   : _ ("A size has to be more than nothing."));
   return FALSE;
 }
 
@@ -94,13 +112,45 @@ bf_size_read (const char *words, const BfSizeReading *reading, double *size, GEr
     return read_angle (words, size, error);
   if (reading->kind == BF_SIZE_FIELD_TURN)
     return read_turn (words, size, error);
+  if (reading->kind == BF_SIZE_FIELD_TAPER)
+    return read_taper (words, size, error);
   return read_length (words, reading, size, error);
 }
 
-static gboolean
-is_angle (BfSizeFieldKind kind)
+gboolean
+bf_size_is_angle (BfSizeFieldKind kind)
 {
-  return kind == BF_SIZE_FIELD_ANGLE || kind == BF_SIZE_FIELD_TURN;
+  return kind == BF_SIZE_FIELD_ANGLE || kind == BF_SIZE_FIELD_TURN || kind == BF_SIZE_FIELD_TAPER;
+}
+
+gboolean
+bf_size_is_fine (BfSizeFieldKind kind)
+{
+  return kind == BF_SIZE_FIELD_GAP || kind == BF_SIZE_FIELD_FINE;
+}
+
+double
+bf_size_within (double size, BfSizeFieldKind kind)
+{
+  switch (kind)
+    {
+    case BF_SIZE_FIELD_ANGLE:
+      return CLAMP (size, 1.0, 180.0);
+    case BF_SIZE_FIELD_TURN:
+      return fmod (size + 360.0, 360.0);
+    case BF_SIZE_FIELD_TAPER:
+      return CLAMP (size, -BF_TAPER_MAX_DEG, BF_TAPER_MAX_DEG);
+    case BF_SIZE_FIELD_INSET:
+    case BF_SIZE_FIELD_GAP:
+      return MAX (size, 0.0);
+    case BF_SIZE_FIELD_PLACE:
+      return size;
+    case BF_SIZE_FIELD_LENGTH:
+    case BF_SIZE_FIELD_THICKNESS:
+    case BF_SIZE_FIELD_FINE:
+    default:
+      return size > 0.0 ? size : NAN;
+    }
 }
 
 /* Which gauge it was taken for: the same number is another thickness in another metal. */
@@ -119,7 +169,7 @@ bf_size_understood (const char *words, double size, const BfSizeReading *reading
   g_return_val_if_fail (words != NULL && reading != NULL, NULL);
 
   g_autofree char *plain = bf_size_words (size, reading);
-  if (is_angle (reading->kind) || g_str_equal (plain, words))
+  if (bf_size_is_angle (reading->kind) || g_str_equal (plain, words))
     return NULL;
   if (reading->kind == BF_SIZE_FIELD_THICKNESS && bf_length_is_gauge (words))
     return gauge_understood (size, reading);
@@ -131,9 +181,9 @@ bf_size_words (double size, const BfSizeReading *reading)
 {
   g_return_val_if_fail (reading != NULL, NULL);
 
-  if (is_angle (reading->kind))
+  if (bf_size_is_angle (reading->kind))
     return bf_format_angle (size);
-  if (reading->kind == BF_SIZE_FIELD_THICKNESS)
+  if (reading->kind == BF_SIZE_FIELD_THICKNESS || bf_size_is_fine (reading->kind))
     return bf_format_thin_number (size, reading->units);
   return bf_format_number (size, reading->units);
 }

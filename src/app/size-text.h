@@ -13,12 +13,16 @@ typedef enum
   BF_SIZE_FIELD_ANGLE,
   BF_SIZE_FIELD_TURN,  /* an angle that something lies at: any, to a whole turn either way */
   BF_SIZE_FIELD_PLACE, /* a distance, which may be none or backwards */
+  BF_SIZE_FIELD_INSET, /* a distance, which may be none */
+  BF_SIZE_FIELD_GAP,   /* the same, fine: stepped by tenths and shown to hundredths of a mm */
+  BF_SIZE_FIELD_FINE,  /* a length as fine */
+  BF_SIZE_FIELD_TAPER, /* an angle that a side leans by, either way */
 } BfSizeFieldKind;
 
 typedef enum
 {
   BF_SIZE_ERROR_ANGLE,   /* no angle, or one that no bend can have */
-  BF_SIZE_ERROR_NOTHING, /* a length of nothing or less */
+  BF_SIZE_ERROR_NOTHING, /* a length of nothing or less, or a distance of less */
 } BfSizeError;
 
 #define BF_SIZE_ERROR (bf_size_error_quark ())
@@ -37,6 +41,12 @@ typedef struct
  * size as it was, where the words are none. */
 gboolean
 bf_size_read (const char *words, const BfSizeReading *reading, double *size, GError **error);
+
+gboolean bf_size_is_angle (BfSizeFieldKind kind);
+gboolean bf_size_is_fine (BfSizeFieldKind kind);
+
+/* The nearest that the kind allows; NAN for no length at all. */
+double bf_size_within (double size, BfSizeFieldKind kind);
 
 /* The size as it is shown in a field, in the locale's decimal sign, without a unit but for the
  * degree sign. Returns: (transfer full). */

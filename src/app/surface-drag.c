@@ -97,7 +97,7 @@ bf_surface_drag_begin (BfDocument *document,
   const GArray *edges = bf_surface_scene_get_edges (scene);
   int at = bf_surface_edges_find (edges, selection);
   gboolean on_formed = bf_surface_scene_is_formed_side (scene, px);
-  if (at < 0 || (on_formed && bf_selection_is_point (selection)))
+  if (at < 0 || (bf_selection_is_corner (selection) && (on_formed || selection.face > 0)))
     return NULL;
   const BfSurfaceEdge *edge = bf_surface_edge (edges, (guint)at);
   BfVec2 outward_px =
@@ -160,7 +160,7 @@ static BfPart *
 moved_point (const BfSurfaceDrag *drag)
 {
   BfSurfaceView *view = bf_surface_scene_get_view (drag->scene);
-  guint point = bf_selection_point_index (drag->selection);
+  guint point = bf_selection_corner_at (drag->selection);
   BfVec2 by = bf_vec2_sub (bf_surface_view_to_blank (view, drag->pointer_px),
                            bf_surface_view_to_blank (view, drag->start_px));
   BfVec2 to = bf_vec2_add (bf_part_point (drag->first, point), by);

@@ -6,9 +6,10 @@
 
 #include <glib/gi18n.h>
 
+#include "app/surface-openings.h"
 #include "core/tolerance.h"
 #include "core/units.h"
-#include "app/surface-openings.h"
+#include "fold/corner-here.h"
 
 /* So near its line, a stretch of an outline lies on it. */
 #define ON_LINE_MM 1e-4
@@ -153,13 +154,32 @@ add_edge_of_flange (GArray *edges, const BfFold *fold, BfSelection selection, gu
 }
 
 static void
+add_corner (GArray *edges, const BfFold *fold, guint face, guint at)
+{
+  BfCornerHere here;
+
+  if (!bf_corner_here (fold, bf_fold_face (fold, face)->id, at, &here))
+    return;
+  BfSurfaceEdge corner = { .selection = bf_selection_corner ((int)face, at),
+                           .blank = { here.place, here.place },
+                           .formed = { here.place, here.place } };
+  g_array_append_val (edges, corner);
+}
+
+static void
 add_flange (GArray *edges, const BfFold *fold, guint face, guint depth)
 {
   const BfFlange *flange = bf_part_find_flange (fold->part, bf_fold_face (fold, face)->id);
 
   for (int side = BF_FLANGE_START; side <= BF_FLANGE_END; side++)
-    if (side == BF_FLANGE_TIP || flange->angle_deg < 180.0)
-      add_edge_of_flange (edges, fold, (BfSelection){ (int)face, side }, depth);
+    {
+      if (side == BF_FLANGE_END)
+        add_corner (edges, fold, face, 1);
+      if (side == BF_FLANGE_TIP || flange->angle_deg < 180.0)
+        add_edge_of_flange (edges, fold, (BfSelection){ (int)face, side }, depth);
+      if (side == BF_FLANGE_START)
+        add_corner (edges, fold, face, 0);
+    }
 }
 
 /* A flange can't hang on itself; depth is for a part that says so all the same. */
@@ -170,7 +190,7 @@ add_flanges_on (GArray *edges, const BfFold *fold, const BfEdge *on, guint depth
     {
       const BfFace *face = bf_fold_face (fold, i);
       const BfFlange *flange = bf_part_find_flange (fold->part, face->id);
-      if (flange == NULL || !has_metal (face) || face->bend < 0)
+      if (flange == NULL || flange->is_tab || !has_metal (face) || face->bend < 0)
         continue;
       if (g_str_equal (flange->on, on->on) && flange->edge == on->kind &&
           (on->kind != BF_EDGE_INDEX || flange->edge_index == on->index))
@@ -258,14 +278,26 @@ side_name (const BfFold *fold, const BfSurfaceEdge *edge)
   return g_strdup_printf ("%s, %s", name, wall);
 }
 
+static char *
+corner_name (const BfFold *fold, BfSelection corner)
+{
+  guint at = bf_selection_corner_at (corner);
+
+  if (corner.face == 0)
+    /* Translators: the number of a corner of the base */
+    return g_strdup_printf (_ ("Base point %u"), at + 1);
+  /* Translators: where a flange's start side or end side meets its tip; %s is its name */
+  return g_strdup_printf (at == 0 ? _ ("Start corner of %s") : _ ("End corner of %s"),
+                          bf_fold_face (fold, (guint)corner.face)->id);
+}
+
 char *
 bf_surface_edge_name (const BfFold *fold, const BfSurfaceEdge *edge)
 {
   g_return_val_if_fail (fold != NULL && edge != NULL, NULL);
 
-  if (bf_selection_is_point (edge->selection))
-    /* Translators: the number of a corner of the base */
-    return g_strdup_printf (_ ("Base point %u"), bf_selection_point_index (edge->selection) + 1);
+  if (bf_selection_is_corner (edge->selection))
+    return corner_name (fold, edge->selection);
   if (bf_selection_is_opening (edge->selection))
     return bf_surface_opening_name (fold, edge->selection);
   if (edge->selection.face == 0)
@@ -284,7 +316,7 @@ bf_selection_to_edge (const BfFold *fold, BfSelection selection, BfEdge *edge)
   g_return_val_if_fail (fold != NULL && edge != NULL, FALSE);
 
   if (selection.face < 0 || (guint)selection.face >= fold->faces->len ||
-      bf_selection_is_opening (selection))
+      bf_selection_is_opening (selection) || bf_selection_is_corner (selection))
     return FALSE;
   if (selection.face > 0)
     *edge = (BfEdge){ bf_fold_face (fold, (guint)selection.face)->id, kind_of_side (selection.edge),
@@ -334,6 +366,7 @@ bf_selection_in (const BfFold *fold, const char *id, BfSelection before)
 {
   int face = fold != NULL && id != NULL ? bf_fold_find_face (fold, id) : -1;
   BfSelection after = { face, before.edge };
+  BfCornerHere here;
 
   if (face < 0)
     return BF_SELECTION_NONE;
@@ -342,8 +375,11 @@ bf_selection_in (const BfFold *fold, const char *id, BfSelection before)
   if (face == 0 && before.edge >= (int)bf_part_n_points (fold->part))
     return BF_SELECTION_NONE;
   if (bf_selection_is_point (after) &&
-      bf_selection_point_index (after) >= bf_part_n_points (fold->part))
+      bf_selection_corner_at (after) >= bf_part_n_points (fold->part))
     return BF_SELECTION_NONE;
+  if (face > 0 && bf_selection_is_corner (after))
+    return bf_corner_here (fold, id, bf_selection_corner_at (after), &here) ? after
+                                                                            : BF_SELECTION_NONE;
   return after;
 }
 

@@ -7,7 +7,7 @@
 #include "fold/fold.h"
 
 /* The edges of a fold that a person can point at or walk along: those of the base, the tips and
- * sides of flanges, the base's points, and holes and cut-outs. */
+ * sides of flanges, corners of both, and holes and cut-outs. */
 
 typedef struct
 {
@@ -22,9 +22,10 @@ typedef struct
 } BfSurfaceEdge;
 
 /* All of them, as one walks round: each base edge, then what hangs on it (a flange's start, its
- * tip with what that carries, its end), then the point where the base edge ends. A hem has no
- * sides: nothing can hang there. Openings of a flange come after its tip, those of the base at the
- * end. Returns: (transfer full) (element-type BfSurfaceEdge). */
+ * tip with what that carries, its end), then the point where the base edge ends. Before and after a
+ * tip stand the flange's corners, where anything can be asked there. A hem has no sides: nothing
+ * can hang there. Openings of a flange come after its tip, those of the base at the end. Returns:
+ * (transfer full) (element-type BfSurfaceEdge). */
 GArray *bf_surface_edges (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The place in that list of a selection, −1 where it is none of them. */
@@ -37,13 +38,13 @@ bf_surface_edge (const GArray *edges, guint i)
 }
 
 /* What it is called: "Base edge 2, 200 mm, front wall", "Tip of front, 40 mm", "Start side of
- * front, 38 mm", "Base point 3".
+ * front, 38 mm", "Start corner of front", "Base point 3".
  * Returns: (transfer full). */
 char *bf_surface_edge_name (const BfFold *fold,
                             const BfSurfaceEdge *edge) G_GNUC_WARN_UNUSED_RESULT;
 
-/* The edge as flanges name it; for a flange's face, its tip. FALSE for a point and for nothing. The
- * strings are the fold's. */
+/* The edge as flanges name it; for a flange's face, its tip. FALSE for a corner and for nothing.
+ * The strings are the fold's. */
 gboolean bf_selection_to_edge (const BfFold *fold, BfSelection selection, BfEdge *edge);
 
 /* The flange that a selection is about: the one selected, or the one on the selected edge of the

@@ -115,7 +115,7 @@ static gboolean
 walk (BfSurface *self, BfSelection from, const Arrow *arrow, GdkModifierType state)
 {
   if ((state & GDK_CONTROL_MASK) != 0 && bf_selection_is_point (from))
-    nudge (self, bf_selection_point_index (from), arrow);
+    nudge (self, bf_selection_corner_at (from), arrow);
   else if ((state & GDK_CONTROL_MASK) != 0)
     return FALSE;
   else if (arrow->x != 0)

@@ -84,7 +84,7 @@ paint_edge (BfSurfaceScene *scene,
   gboolean selected = bf_selection_is_same (edge->selection, lights->selected);
   gboolean pointed = bf_selection_is_same (edge->selection, lights->pointed);
   gboolean focused = bf_selection_is_same (edge->selection, lights->focused);
-  gboolean point = bf_selection_is_point (edge->selection);
+  gboolean point = bf_selection_is_corner (edge->selection);
   BfVec2 line[2];
 
   if ((!selected && !pointed && !focused) || (point && picture == BF_PICTURE_FORMED) ||
@@ -168,21 +168,20 @@ paint_opening (BfSurfaceScene *scene,
   cairo_stroke (cr);
 }
 
-/* The points that can be taken hold of: the selected one, or both ends of the selected edge. */
+/* The corners that can be taken hold of: the selected one, or both ends of the selected edge. */
 static void
-paint_points (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr)
+paint_corners (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr)
 {
   BfSurfaceView *view = bf_surface_scene_get_view (scene);
-  BfPart *part = bf_surface_scene_get_fold (scene)->part;
-  BfSelection selected = lights->selected;
-  gboolean is_point = bf_selection_is_point (selected);
+  const GArray *edges = bf_surface_scene_get_edges (scene);
 
-  if (selected.face != 0 || selected.edge == -1 || bf_selection_is_opening (selected))
-    return;
-  guint first = is_point ? bf_selection_point_index (selected) : (guint)selected.edge;
-  for (guint i = first; i <= first + (is_point ? 0 : 1); i++)
-    paint_point (cr, bf_surface_view_from_blank (view, bf_part_point (part, i)), is_point,
-                 lights->dark);
+  for (guint i = 0; i < edges->len; i++)
+    {
+      const BfSurfaceEdge *corner = bf_surface_edge (edges, i);
+      if (bf_surface_scene_offers_corner (scene, corner->selection))
+        paint_point (cr, bf_surface_view_from_blank (view, corner->blank[0]),
+                     bf_selection_is_same (corner->selection, lights->selected), lights->dark);
+    }
 }
 
 void
@@ -206,6 +205,6 @@ bf_surface_lights_paint (BfSurfaceScene *scene,
         paint_edge (scene, edge, picture, cr, lights);
     }
   if (picture == BF_PICTURE_BLANK)
-    paint_points (scene, lights, cr);
+    paint_corners (scene, lights, cr);
   cairo_restore (cr);
 }

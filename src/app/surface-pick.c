@@ -16,18 +16,27 @@ distance_to_line (BfVec2 p, const BfVec2 line[2])
   return bf_vec2_distance (p, bf_vec2_along (line[0], along, CLAMP (share, 0.0, 1.0)));
 }
 
-/* Points of the base lie within what is bent or cut away; they count only where the person is busy
- * with them, that is, where they or an edge beside them are selected. */
+/* TRUE for the corners at the ends of an edge. */
 static gboolean
-offers_point (BfSurfaceScene *scene, guint point)
+is_at_end (BfSelection edge, guint corner, guint n_points)
 {
+  if (edge.face == 0)
+    return edge.edge >= 0 &&
+           ((guint)edge.edge == corner || ((guint)edge.edge + 1) % n_points == corner);
+  return edge.edge != (corner == 0 ? BF_FLANGE_END : BF_FLANGE_START);
+}
+
+gboolean
+bf_surface_scene_offers_corner (BfSurfaceScene *scene, BfSelection corner)
+{
+  g_return_val_if_fail (scene != NULL, FALSE);
+
   BfSelection now = bf_surface_view_get_selection (bf_surface_scene_get_view (scene));
   guint n = bf_part_n_points (bf_surface_scene_get_fold (scene)->part);
-
-  if (bf_selection_is_point (now))
-    return bf_selection_point_index (now) == point;
-  return now.face == 0 && now.edge >= 0 &&
-         ((guint)now.edge == point || ((guint)now.edge + 1) % n == point);
+  if (!bf_selection_is_corner (corner) || corner.face != now.face || bf_selection_is_opening (now))
+    return FALSE;
+  return bf_selection_is_corner (now) ? bf_selection_is_same (now, corner)
+                                      : is_at_end (now, bf_selection_corner_at (corner), n);
 }
 
 /* The nearest edge of a picture within reach; reach_px gets how near. */
@@ -41,7 +50,7 @@ pick_edge (BfSurfaceScene *scene, BfVec2 px, BfPicture picture, double *reach_px
     {
       const BfSurfaceEdge *edge = bf_surface_edge (edges, i);
       BfVec2 line[2];
-      if (bf_selection_is_point (edge->selection) || bf_selection_is_opening (edge->selection) ||
+      if (bf_selection_is_corner (edge->selection) || bf_selection_is_opening (edge->selection) ||
           !bf_surface_scene_edge_px (scene, edge, picture, line))
         continue;
       double away = distance_to_line (px, line);
@@ -54,16 +63,18 @@ pick_edge (BfSurfaceScene *scene, BfVec2 px, BfPicture picture, double *reach_px
 }
 
 static BfSelection
-pick_point (BfSurfaceScene *scene, BfVec2 px)
+pick_corner (BfSurfaceScene *scene, BfVec2 px)
 {
   BfSurfaceView *view = bf_surface_scene_get_view (scene);
-  BfPart *part = bf_surface_scene_get_fold (scene)->part;
+  const GArray *edges = bf_surface_scene_get_edges (scene);
 
-  for (guint i = 0; i < bf_part_n_points (part); i++)
+  for (guint i = 0; i < edges->len; i++)
     {
-      BfVec2 at = bf_surface_view_from_blank (view, bf_part_point (part, i));
-      if (offers_point (scene, i) && bf_vec2_distance (px, at) < POINT_REACH_PX)
-        return bf_selection_point (i);
+      const BfSurfaceEdge *corner = bf_surface_edge (edges, i);
+      BfVec2 at = bf_surface_view_from_blank (view, corner->blank[0]);
+      if (bf_surface_scene_offers_corner (scene, corner->selection) &&
+          bf_vec2_distance (px, at) < POINT_REACH_PX)
+        return corner->selection;
     }
   return BF_SELECTION_NONE;
 }
@@ -92,7 +103,7 @@ bf_surface_scene_pick (BfSurfaceScene *scene, BfVec2 px)
   gboolean formed = bf_surface_scene_is_formed_side (scene, px);
   BfPicture picture = formed ? BF_PICTURE_FORMED : BF_PICTURE_BLANK;
   double reach_px = EDGE_REACH_PX;
-  BfSelection found = formed ? BF_SELECTION_NONE : pick_point (scene, px);
+  BfSelection found = formed ? BF_SELECTION_NONE : pick_corner (scene, px);
   if (found.face < 0)
     found = bf_surface_openings_pick (scene, px, picture);
   if (found.face < 0)

@@ -75,8 +75,12 @@ void bf_surface_scene_paint_formed (BfSurfaceScene *scene, cairo_t *cr, gboolean
 /* TRUE where a drag that begins there turns the formed part. */
 gboolean bf_surface_scene_is_formed_side (BfSurfaceScene *scene, BfVec2 px);
 
-/* The point of the base, if it or its edge is selected, else the edge, else the face at a point of
- * either picture; BF_SELECTION_NONE beside them. */
+/* Corners lie within what is bent or cut away; they count only where the person is busy with them,
+ * that is, where they or an edge beside them, or a flange as a whole, are selected. */
+gboolean bf_surface_scene_offers_corner (BfSurfaceScene *scene, BfSelection corner);
+
+/* The corner that is offered, else the edge, else the face at a point of either picture;
+ * BF_SELECTION_NONE beside them. */
 BfSelection bf_surface_scene_pick (BfSurfaceScene *scene, BfVec2 px);
 
 /* The face of the formed picture at a point, or −1. */

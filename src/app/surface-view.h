@@ -36,23 +36,36 @@ typedef enum
 
 #define BF_SELECTION_NONE ((BfSelection){ -1, -1 })
 
-/* A point of the base's outline is selected as an edge of the base that counts down from −2. */
+/* A corner of a face, as BfCorner counts them, is selected as an edge that counts down from −2. */
+static inline BfSelection
+bf_selection_corner (int face, guint at)
+{
+  return (BfSelection){ face, -2 - (int)at };
+}
+
+static inline gboolean
+bf_selection_is_corner (BfSelection selection)
+{
+  return selection.face >= 0 && selection.edge <= -2;
+}
+
+static inline guint
+bf_selection_corner_at (BfSelection selection)
+{
+  return (guint)(-2 - selection.edge);
+}
+
+/* Those of the base are the points of its outline, which can be moved. */
 static inline BfSelection
 bf_selection_point (guint point)
 {
-  return (BfSelection){ 0, -2 - (int)point };
+  return bf_selection_corner (0, point);
 }
 
 static inline gboolean
 bf_selection_is_point (BfSelection selection)
 {
-  return selection.face == 0 && selection.edge <= -2;
-}
-
-static inline guint
-bf_selection_point_index (BfSelection selection)
-{
-  return (guint)(-2 - selection.edge);
+  return selection.face == 0 && bf_selection_is_corner (selection);
 }
 
 /* A hole or cut-out of a face counts up from here, by its place in the part's list. */

@@ -145,7 +145,7 @@ bf_surface_measure (GtkWidget *widget,
   *natural_baseline = -1;
 }
 
-/* Tab walks: the bench, then each edge and the sizes beside it. Points are walked by arrow keys. */
+/* Tab walks: the bench, then each edge and the sizes beside it. Arrow keys walk to corners. */
 static GPtrArray *
 list_stops (BfSurface *self)
 {
@@ -157,7 +157,7 @@ list_stops (BfSurface *self)
     {
       BfSelection selection = bf_surface_edge (edges, i)->selection;
       GtkWidget *handle = bf_surface_handles_find (self->handles, selection);
-      if (!bf_selection_is_point (selection) || gtk_widget_is_focus (handle))
+      if (!bf_selection_is_corner (selection) || gtk_widget_is_focus (handle))
         g_ptr_array_add (stops, handle);
       bf_surface_fields_add_stops (self->fields, selection, stops);
     }

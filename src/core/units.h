@@ -17,7 +17,7 @@ char *bf_format_length (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESU
  * inch. Returns: (transfer full). */
 char *bf_format_fine (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
-/* The same without the unit. */
+/* A length without its unit, as bf_format_length() tells it. */
 char *bf_format_number (double length_mm, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
 /* What is of the order of the metal itself, a thickness, a skin, a radius, a kerf: as above, but in

@@ -10,8 +10,12 @@
 double
 bf_finish_size_mm (const BfPart *part, const BfCorner *asked)
 {
-  if (!isnan (asked->finish_size_mm))
-    return asked->finish_size_mm;
+  return isnan (asked->finish_size_mm) ? bf_usual_finish_mm (part) : asked->finish_size_mm;
+}
+
+double
+bf_usual_finish_mm (const BfPart *part)
+{
   return part->units == BF_UNITS_IN ? BF_FREE_CORNER_IN * BF_MM_PER_INCH : BF_FREE_CORNER_MM;
 }
 

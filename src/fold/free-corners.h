@@ -11,6 +11,8 @@
 #define BF_FREE_CORNER_MM 3.0
 #define BF_FREE_CORNER_IN 0.125
 
+double bf_usual_finish_mm (const BfPart *part);
+
 /* The size that a finish has: the one given, else the usual. */
 double bf_finish_size_mm (const BfPart *part, const BfCorner *asked);
 

@@ -7,8 +7,8 @@ import re
 import subprocess
 
 import gui
-from bench_top import (BARE, WALL, choose_here, click_edge, extents, give_size, has_focus, on_bench,
-                       place_here, press_here, saved, walk_to, write)
+from bench_top import (BARE, WALL, choose_here, click_edge, extents, give_size, has_focus, is_there,
+                       on_bench, place_here, press_here, saved, walk_to, write)
 
 
 def edges_are_walked_by_keys(program, folder):
@@ -101,11 +101,88 @@ def a_corner_closes_and_another_is_finished(program, folder):
         assert (corner['at'], corner['finish'], corner['size']) == (3, 'round', 12), corner
 
 
+LIPS = {**WALL, 'flanges': [
+    WALL['flanges'][0],
+    {'id': 'top', 'on': 'front', 'edge': 'tip', 'length': 20, 'angle': 90, 'turn': 'up'},
+    {'id': 'ear', 'on': 'front', 'edge': 'start', 'length': 20, 'angle': 90, 'turn': 'up'}]}
+
+
+def two_lips_close_their_corner(program, folder):
+    """By the square at the end of the selected tip, and by keys."""
+    path = write(folder, LIPS)
+    with gui.App(program, path) as app:
+        click_edge(app, 'Tip of front.*', -60)
+        on_bench(app, 'text', 'Length of front')
+        app.key('Escape')
+        has_focus(app, 'Tip of front')
+        click_edge(app, 'Start corner of front')
+        on_bench(app, 'label', 'How the corner closes')
+        assert not is_there(app, 'check box', 'Folded double')
+        choose_here(app, 'top covers ear')
+        app.key('Escape')
+        has_focus(app, 'Start corner of front')
+        corner, = saved(app, path)['corners']
+        assert (corner['on'], corner['at'], corner['join']) == ('front', 0, 'covers-after'), corner
+        app.key('Right', 'Left')
+        has_focus(app, 'Start corner of front')
+        app.key('Return')
+        choose_here(app, 'Untrimmed')
+        app.key('ctrl+z', 'ctrl+z')
+        gui.until('the join to be undone', lambda: on_bench(app, 'check box', 'Like all corners')
+                  .getState().contains(gui.pyatspi.STATE_CHECKED))
+        app.key('Escape')
+        assert not saved(app, path).get('corners')
+        click_edge(app, 'Tip of ear.*')
+        app.key('Escape', 'Right')
+        has_focus(app, 'End corner of ear')
+        app.key('Return')
+        choose_here(app, 'Cut off')
+        app.key('Escape')
+        corner, = saved(app, path)['corners']
+        assert (corner['on'], corner['at'], corner['finish']) == ('ear', 1, 'chamfer'), corner
+
+
+def gap_and_relief_of_a_corner_are_typed(program, folder):
+    """An empty field is the usual size, which stands in it; what a relief needs stands beside."""
+    right = {'id': 'right', 'on': 'base', 'edge': 1, 'length': 40, 'angle': 90, 'turn': 'up'}
+    path = write(folder, {**WALL, 'flanges': [WALL['flanges'][0], right]})
+    with gui.App(program, path) as app:
+        walk_to(app, 'Base edge 2')
+        app.key('Left', 'Return')
+        on_bench(app, 'label', r'Needs 4\.73 mm, and 1\.5 mm more for a drill that wanders\.')
+        walk_to(app, 'Gap of the corner')
+        app.type('0.25')
+        app.key('Return')
+        walk_to(app, 'Diameter of the relief')
+        app.key('Up')
+        gui.until('a size from the usual on',
+                  lambda: app.text(on_bench(app, 'text', 'Diameter of the relief')) == '6.6')
+        app.key('ctrl+a')
+        app.type('8')
+        app.key('Return')
+        corner, = saved(app, path)['corners']
+        assert corner['gap'] == 0.25, corner
+        assert corner['relief'] == {'shape': 'round', 'diameter': 8}, corner
+        choose_here(app, 'Square relief')
+        on_bench(app, 'label', r'Needs 3\.35 mm\.')
+        walk_to(app, 'Side of the relief')
+        app.key('ctrl+a', 'Delete', 'Return')
+        corner, = saved(app, path)['corners']
+        assert corner['relief'] == {'shape': 'square'}, corner
+        choose_here(app, 'No relief')
+        app.key('Escape')
+        has_focus(app, 'Base point 2')
+        corner, = saved(app, path)['corners']
+        assert corner['relief'] == {'shape': 'none'}, corner
+        app.key(*['ctrl+z'] * 6)
+        assert not saved(app, path).get('corners')
+
+
 def a_flange_hangs_on_the_side_of_a_wall(program, folder):
     path = write(folder, WALL)
     with gui.App(program, path) as app:
         walk_to(app, 'Tip of front')
-        app.key('Right')
+        app.key('Right', 'Right')
         has_focus(app, 'End side of front, 37 mm')
         app.key('Return')
         press_here(app, 'Turn up')
@@ -216,6 +293,8 @@ gui.main([
     edges_are_walked_by_keys,
     a_wall_is_turned_up_by_the_pointer,
     a_corner_closes_and_another_is_finished,
+    two_lips_close_their_corner,
+    gap_and_relief_of_a_corner_are_typed,
     a_wall_is_made_and_unmade_by_keys,
     a_flange_hangs_on_the_side_of_a_wall,
     the_popover_keeps_what_is_done_in_it,

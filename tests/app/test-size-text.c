@@ -15,6 +15,11 @@ static const BfSizeReading thickness = { BF_SIZE_FIELD_THICKNESS, BF_UNITS_MM, "
 static const BfSizeReading zinc = { BF_SIZE_FIELD_THICKNESS, BF_UNITS_MM, "zinc" };
 static const BfSizeReading angle = { BF_SIZE_FIELD_ANGLE, BF_UNITS_MM, NULL };
 static const BfSizeReading turn = { BF_SIZE_FIELD_TURN, BF_UNITS_MM, NULL };
+static const BfSizeReading inset = { BF_SIZE_FIELD_INSET, BF_UNITS_MM, NULL };
+static const BfSizeReading gap = { BF_SIZE_FIELD_GAP, BF_UNITS_MM, NULL };
+static const BfSizeReading fine = { BF_SIZE_FIELD_FINE, BF_UNITS_MM, NULL };
+static const BfSizeReading fine_in = { BF_SIZE_FIELD_FINE, BF_UNITS_IN, NULL };
+static const BfSizeReading taper = { BF_SIZE_FIELD_TAPER, BF_UNITS_MM, NULL };
 static const BfSizeReading place = { BF_SIZE_FIELD_PLACE, BF_UNITS_MM, NULL };
 
 /* ---- read --------------------------------------------------------------------------------- */
@@ -42,6 +47,12 @@ static const struct
   { "−45°", &turn, -45 }, /* the minus sign proper, as it is shown */
   { "360", &turn, 360 },
   { "0", &place, 0 },
+  { "0", &inset, 0 },
+  { "0", &gap, 0 },
+  { "1/64 in", &fine, IN / 64.0 },
+  { "0", &taper, 0 },
+  { "−12,5°", &taper, -12.5 },
+  { "89", &taper, 89 },
   { "-12.5", &place, -12.5 },
 };
 
@@ -70,7 +81,9 @@ static const struct
   { "180.1", &angle },     { "square", &angle }, { "90 mm", &angle },  { "1.2.3", &angle },
   { "nan", &angle },       { "inf", &angle },    { "0x2d", &angle },   { "90°°", &angle },
   { "361", &turn },        { "-361", &turn },    { "x", &turn },       { "", &place },
-  { "1e400", &angle },     { "2e5", &place },    { "1e2", &angle },
+  { "-1", &inset },        { "-0.1", &gap },     { "0", &fine },       { "89.1", &taper },
+  { "-90", &taper },       { "", &taper },       { "5 mm", &taper },   { "1e400", &angle },
+  { "2e5", &place },       { "1e2", &angle },
 };
 
 /* Refused with a sentence, and the size is left as it was. */
@@ -105,6 +118,8 @@ test_shown_is_read (void)
   } rows[] = {
     { &length_mm, 0.1, 300.0, 0.37, 0.0501 }, { &length_in, 0.5, 300.0, 0.37, 0.0128 },
     { &thickness, 0.3, 6.0, 0.01, 0.00501 },  { &angle, 1.0, 180.0, 0.3, 0.0501 },
+    { &gap, 0.0, 3.0, 0.017, 0.00501 },       { &fine, 0.1, 30.0, 0.13, 0.00501 },
+    { &fine_in, 0.5, 30.0, 0.13, 0.0128 },    { &taper, -89.0, 89.0, 0.3, 0.0501 },
     { &turn, -360.0, 360.0, 1.7, 0.0501 },    { &place, -200.0, 200.0, 0.77, 0.0501 },
   };
 
@@ -151,6 +166,33 @@ test_understood (void)
     }
 }
 
+/* Arrow keys stop where a kind ends; a length never comes to nothing. */
+static void
+test_within (void)
+{
+  static const struct
+  {
+    BfSizeFieldKind kind;
+    double size, within;
+  } rows[] = {
+    { BF_SIZE_FIELD_LENGTH, 2.0, 2.0 },     { BF_SIZE_FIELD_LENGTH, 0.0, NAN },
+    { BF_SIZE_FIELD_THICKNESS, -0.1, NAN }, { BF_SIZE_FIELD_FINE, 0.0, NAN },
+    { BF_SIZE_FIELD_ANGLE, 0.5, 1.0 },      { BF_SIZE_FIELD_ANGLE, 181.0, 180.0 },
+    { BF_SIZE_FIELD_TURN, -10.0, 350.0 },   { BF_SIZE_FIELD_TURN, 365.0, 5.0 },
+    { BF_SIZE_FIELD_PLACE, -3.0, -3.0 },    { BF_SIZE_FIELD_INSET, -3.0, 0.0 },
+    { BF_SIZE_FIELD_GAP, 0.3, 0.3 },        { BF_SIZE_FIELD_GAP, -0.1, 0.0 },
+    { BF_SIZE_FIELD_TAPER, 90.0, 89.0 },    { BF_SIZE_FIELD_TAPER, -99.0, -89.0 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      double within = bf_size_within (rows[i].size, rows[i].kind);
+      g_assert_true (isnan (within) == isnan (rows[i].within));
+      if (!isnan (within))
+        g_assert_cmpfloat_with_epsilon (within, rows[i].within, 1e-12);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -158,6 +200,7 @@ main (int argc, char **argv)
   g_test_add_func ("/size-text/good", test_good);
   g_test_add_func ("/size-text/bad", test_bad);
   g_test_add_func ("/size-text/shown-is-read", test_shown_is_read);
+  g_test_add_func ("/size-text/within", test_within);
   g_test_add_func ("/size-text/understood", test_understood);
   return g_test_run ();
 }

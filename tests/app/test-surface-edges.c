@@ -31,9 +31,11 @@ lipped (void)
 static const char *const names[] = {
   "Base edge 1, 200 mm, front wall",
   "Start side of front, 34 mm", /* 40, less (R + t) at both bends */
-  "Tip of front, 40 mm",
+  "Tip of front, 40 mm", /* at its ends the lip bends and the sides are bare: nothing to ask */
   "Start side of lip, 17 mm",
+  "Start corner of lip",
   "Tip of lip, 20 mm",
+  "End corner of lip",
   "End side of lip, 17 mm",
   "End side of front, 34 mm",
   "Base point 2",
@@ -74,13 +76,15 @@ test_a_flange_on_a_side (void)
   g_autoptr (BfFold) fold = bf_fold (part);
   g_autoptr (GArray) edges = bf_surface_edges (fold);
   BfSelection tip = { bf_fold_find_face (fold, id), BF_FLANGE_TIP };
-  const BfSurfaceEdge *end = bf_surface_edge (edges, 6);
+  const BfSurfaceEdge *end = bf_surface_edge (edges, 9);
   g_autofree char *name = bf_surface_edge_name (fold, end);
   int face = bf_fold_find_face (fold, id);
   const BfBendResult *bend = bf_fold_bend (fold, (guint)bf_fold_face (fold, (guint)face)->bend);
 
-  g_assert_cmpuint (edges->len, ==, G_N_ELEMENTS (names) + 3);
-  g_assert_cmpint (bf_surface_edges_find (edges, tip), ==, 8);
+  g_assert_cmpuint (edges->len, ==, G_N_ELEMENTS (names) + 6);
+  g_assert_cmpint (bf_surface_edges_find (edges, tip), ==, 12);
+  g_assert_cmpint (bf_surface_edges_find (edges, bf_selection_corner (end->selection.face, 1)), ==,
+                   8); /* where the two lips meet */
   g_assert_true (g_str_has_prefix (name, "End side of front, "));
   g_assert_true (g_str_has_suffix (name, id));
   g_assert_cmpfloat_with_epsilon (end->blank[0].x, bend->line[0].x, CLOSE);
@@ -94,7 +98,7 @@ test_where_sides_lie (void)
   const BfFold *fold = bf_document_get_fold (document);
   g_autoptr (GArray) edges = bf_surface_edges (fold);
   const BfSurfaceEdge *start = bf_surface_edge (edges, 1);
-  const BfSurfaceEdge *end = bf_surface_edge (edges, 6);
+  const BfSurfaceEdge *end = bf_surface_edge (edges, 8);
 
   g_assert_cmpfloat_with_epsilon (start->blank[0].x, 0.0, CLOSE);
   g_assert_cmpfloat_with_epsilon (end->blank[0].x, 200.0, CLOSE);
@@ -160,7 +164,7 @@ test_where_they_lie (void)
   int front = bf_fold_find_face (fold, "front");
   const BfBendResult *bend = bf_fold_bend (fold, (guint)bf_fold_face (fold, (guint)front)->bend);
   const BfSurfaceEdge *first = bf_surface_edge (edges, 0);
-  const BfSurfaceEdge *right = bf_surface_edge (edges, 8);
+  const BfSurfaceEdge *right = bf_surface_edge (edges, 10);
 
   g_assert_cmpfloat_with_epsilon (first->blank[0].y, bend->line[0].y, CLOSE);
   g_assert_cmpfloat_with_epsilon (first->formed[0].y, bend->zone[0].y, CLOSE);
