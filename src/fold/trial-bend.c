@@ -70,23 +70,21 @@ bf_trial_bend_k (const BfTrialBend *strip, BfTrialK *k, GError **error)
   return TRUE;
 }
 
-/* Two-sided 95 % points of Student's distribution for 1 to 10 degrees of freedom (standard table);
+/* Two-sided 95 % points of Student's distribution for 2 to 11 degrees of freedom (standard table);
  * beyond, the last will do. */
-static const double student_95[] = { 12.706, 4.303, 3.182, 2.776, 2.571,
-                                     2.447,  2.365, 2.306, 2.262, 2.228 };
+static const double student_95[] = { 4.303, 3.182, 2.776, 2.571, 2.447,
+                                     2.365, 2.306, 2.262, 2.228, 2.201 };
 
-/* How far off the mean may be, judged by how the strips scatter about it. */
+/* How far off the mean of three strips or more may be, judged by how they scatter about it. */
 static double
 scatter (const BfTrialK *strips, guint n, double mean)
 {
   double squares = 0.0;
-  guint freedom = MIN (n - 1, G_N_ELEMENTS (student_95));
+  guint row = MIN (n - 3, G_N_ELEMENTS (student_95) - 1);
 
-  if (n < 2)
-    return 0.0;
   for (guint i = 0; i < n; i++)
     squares += (strips[i].k - mean) * (strips[i].k - mean);
-  return student_95[freedom - 1] * sqrt (squares / (n - 1) / n);
+  return student_95[row] * sqrt (squares / (n - 1) / n);
 }
 
 BfTrialK

@@ -55,6 +55,14 @@ test_springback (void)
     }
 }
 
+/* Where x is large the cube counts: by hand, R 50, t 1, Y 350, E 70 GPa: x = 1/4, and Ri/Rf = 4/64
+ * − 3/4 + 1 = 0.3125. */
+static void
+test_springs_back_far (void)
+{
+  g_assert_cmpfloat_with_epsilon (bf_sprung_radius_mm (50.0, 1.0, 350.0, 70.0), 160.0, 1e-9);
+}
+
 static void
 test_springs_back_whole (void)
 {
@@ -100,6 +108,7 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/bend-force/moment", test_moment);
   g_test_add_func ("/fold/bend-force/springback", test_springback);
   g_test_add_func ("/fold/bend-force/springs-back-whole", test_springs_back_whole);
+  g_test_add_func ("/fold/bend-force/springs-back-far", test_springs_back_far);
   g_test_add_func ("/fold/bend-force/brake-force", test_brake_force);
   g_test_add_func ("/fold/bend-force/lever-and-limit", test_lever_and_limit);
   return g_test_run ();

@@ -63,6 +63,41 @@ test_by_hand (void)
   g_assert_cmpfloat_with_epsilon (bf_slot_plan_kept_mm (&task, three), 99.0, NEAR);
 }
 
+/* A disc has to break through by 1 mm to leave a slot, and goes a third of its width deep: by the
+ * circle. A machine's slots are 5 to 100 mm long. All common practice. */
+static void
+test_reach (void)
+{
+  static const double discs[] = { 100.0, 125.0, 230.0 };
+  BfSlotTool table = tool_of (BF_CUTTING_TABLE, NAN, 1.5);
+
+  for (guint i = 0; i < G_N_ELEMENTS (discs); i++)
+    {
+      double d = discs[i], deep = d / 3.0;
+      BfSlotTool tool = tool_of (BF_CUTTING_DISC, d, 1.5);
+
+      g_assert_cmpfloat_with_epsilon (tool.shortest_mm, 2.0 * sqrt (2.5 * (d - 2.5)), 1e-9);
+      g_assert_cmpfloat_with_epsilon (tool.longest_mm, 2.0 * sqrt (deep * (d - deep)), 1e-9);
+    }
+  g_assert_cmpfloat_with_epsilon (table.shortest_mm, 5.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (table.longest_mm, 100.0, 1e-12);
+}
+
+/* Two bridges of 3 mm and a slot of 5 want 11 mm; on less there is none. */
+static void
+test_too_short_a_bend (void)
+{
+  BfSlotTool tool = tool_of (BF_CUTTING_TABLE, NAN, 1.5);
+  const BfRun fits = { 0.0, 11.01 }, misses = { 0.0, 10.99 };
+  BfSlotTask task = { &fits, 1, 1.0, NAN, NAN };
+  g_autoptr (GArray) one = bf_slot_plan (&tool, &task), none = NULL;
+
+  g_assert_cmpuint (one->len, ==, 1);
+  task.stretches = &misses;
+  none = bf_slot_plan (&tool, &task);
+  g_assert_cmpuint (none->len, ==, 0);
+}
+
 static void
 test_none_needed (void)
 {
@@ -204,6 +239,8 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/slot-plan/chords", test_chords);
   g_test_add_func ("/fold/slot-plan/by-hand", test_by_hand);
   g_test_add_func ("/fold/slot-plan/none-needed", test_none_needed);
+  g_test_add_func ("/fold/slot-plan/reach", test_reach);
+  g_test_add_func ("/fold/slot-plan/too-short-a-bend", test_too_short_a_bend);
   g_test_add_func ("/fold/slot-plan/snips-cut-none", test_snips_cut_none);
   g_test_add_func ("/fold/slot-plan/given", test_given);
   g_test_add_func ("/fold/slot-plan/parted", test_parted);

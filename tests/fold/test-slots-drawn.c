@@ -162,6 +162,75 @@ test_all (void)
         }
 }
 
+/* A slot is as wide as its cut: the kerf of 1.3 for a disc and 1.5 for a table by default, 1 mm for
+ * a service that asks for none. */
+static void
+test_width (void)
+{
+  static const struct
+  {
+    BfCuttingWay by;
+    double kerf_mm, width_mm;
+  } rows[] = { { BF_CUTTING_DISC, NAN, 1.3 },
+               { BF_CUTTING_DISC, 2.5, 2.5 },
+               { BF_CUTTING_TABLE, NAN, 1.5 },
+               { BF_CUTTING_SERVICE, NAN, 1.0 } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      const Case c = { 1.5, 250.0, 125.0 };
+      g_autoptr (BfPart) part = make_case (&c);
+      g_autoptr (BfFold) fold = NULL;
+
+      part->cutting.by = rows[i].by;
+      part->cutting.kerf_mm = rows[i].kerf_mm;
+      fold = bf_fold (part);
+      g_assert_cmpfloat_with_epsilon (bf_bend_slot (find_bend (fold, "wall"), 0)->width_mm,
+                                      rows[i].width_mm, 1e-9);
+    }
+}
+
+/* The least distance of a slot's near-face length from a point. */
+static double
+slot_distance (const BfBendSlot *slot, BfVec2 p)
+{
+  BfVec2 along = bf_vec2 (cos (slot->angle_rad), sin (slot->angle_rad));
+  BfVec2 to = bf_vec2_sub (p, slot->at);
+  double u = fabs (bf_vec2_dot (to, along)), v = bf_vec2_cross (along, to);
+
+  return hypot (MAX (u - slot->near_mm / 2.0, 0.0), v);
+}
+
+/* A tray with round corner reliefs and a hole across one bend: a bridge is left to each of them. */
+static void
+test_clear_of_reliefs_and_holes (void)
+{
+  g_autoptr (BfPart) part = make_tray (300.0, 180.0, 60.0, 90.0);
+  BfOpening *hole = bf_opening_new ("base", BF_OPENING_ROUND);
+  g_autoptr (BfFold) fold = NULL;
+  guint n = 0;
+
+  part->bend.way = BF_BEND_WAY_SLOTS;
+  part->bend.inside_radius_mm = NAN;
+  hole->at_mm = bf_vec2 (140.0, 2.0);
+  hole->diameter_mm = 12.0;
+  g_ptr_array_add (part->openings, hole);
+  fold = bf_fold (part);
+  g_assert_cmpuint (fold->reliefs->len, ==, 4);
+  for (guint b = 0; b < fold->bends->len; b++)
+    for (guint i = 0; i < bf_fold_bend (fold, b)->slots->len; i++, n++)
+      {
+        const BfBendSlot *slot = bf_bend_slot (bf_fold_bend (fold, b), i);
+
+        for (guint k = 0; k < fold->reliefs->len; k++)
+          g_assert_cmpfloat (slot_distance (slot, bf_fold_relief (fold, k)->at) -
+                                 bf_fold_relief (fold, k)->diameter_mm / 2.0,
+                             >=, HAND_BRIDGE_MM - 0.1);
+        g_assert_cmpfloat (slot_distance (slot, hole->at_mm) - 6.0, >=, HAND_BRIDGE_MM - 0.1);
+      }
+  g_assert_cmpuint (n, >=, 8);
+}
+
 /* 15 N on 40 mm is out of reach for every plan. What the check says would do, does: a board that
  * long brings the push down to half of the 15. */
 static void
@@ -201,6 +270,8 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/fold/slots-drawn/all", test_all);
+  g_test_add_func ("/fold/slots-drawn/width", test_width);
+  g_test_add_func ("/fold/slots-drawn/clear-of-reliefs-and-holes", test_clear_of_reliefs_and_holes);
   g_test_add_func ("/fold/slots-drawn/limit-out-of-reach", test_limit_out_of_reach);
   return g_test_run ();
 }

@@ -115,6 +115,48 @@ test_mean_covers (void)
   g_assert_cmpuint (covered, >=, N_TRIALS * 95 / 100);
 }
 
+/* Strips that lie apart by more than was measured wrong are no surer than they scatter: by hand,
+ * Student's two-sided 95 % points (standard table) times the deviation over √n. */
+static void
+test_scatter (void)
+{
+  static const double student[] = { 0,     0,     0,     4.303, 3.182, 2.776, 2.571,
+                                    2.447, 2.365, 2.306, 2.262, 2.228, 2.201 };
+
+  for (guint n = 3; n < G_N_ELEMENTS (student); n++)
+    {
+      BfTrialK strips[12], mean;
+      double squares = 0.0;
+
+      for (guint i = 0; i < n; i++)
+        {
+          strips[i] = (BfTrialK){ 0.42 + 0.01 * (i - (n - 1) / 2.0), 0.001 };
+          squares += 1e-4 * (i - (n - 1) / 2.0) * (i - (n - 1) / 2.0);
+        }
+      mean = bf_trial_bends_mean (strips, n);
+      g_assert_cmpfloat_with_epsilon (mean.k, 0.42, 1e-12);
+      g_assert_cmpfloat_with_epsilon (mean.k_error, student[n] * sqrt (squares / (n - 1) / n),
+                                      1e-9);
+    }
+}
+
+/* Strips that agree are as sure as the measuring, and surer together: √n times. Two scatter by
+ * chance, and are judged by the measuring alone. */
+static void
+test_agreeing (void)
+{
+  for (guint n = 1; n <= 9; n++)
+    {
+      BfTrialK strips[9], mean;
+
+      for (guint i = 0; i < n; i++)
+        strips[i] = (BfTrialK){ n == 2 && i == 1 ? 0.44 : 0.40, 0.03 };
+      mean = bf_trial_bends_mean (strips, n);
+      g_assert_cmpfloat_with_epsilon (mean.k, n == 2 ? 0.42 : 0.40, 1e-12);
+      g_assert_cmpfloat_with_epsilon (mean.k_error, 0.03 / sqrt (n), 1e-12);
+    }
+}
+
 static void
 test_mean_of_one (void)
 {
@@ -133,5 +175,7 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/trial-bend/covers", test_covers);
   g_test_add_func ("/fold/trial-bend/mean-covers", test_mean_covers);
   g_test_add_func ("/fold/trial-bend/mean-of-one", test_mean_of_one);
+  g_test_add_func ("/fold/trial-bend/scatter", test_scatter);
+  g_test_add_func ("/fold/trial-bend/agreeing", test_agreeing);
   return g_test_run ();
 }
