@@ -8,6 +8,7 @@
 #include "app/corner-box.h"
 #include "app/edge-edits.h"
 #include "app/key-shortcuts.h"
+#include "app/side-box.h"
 #include "app/size-edits.h"
 #include "app/size-field.h"
 #include "app/surface-edges.h"
@@ -38,6 +39,8 @@ struct _BfEdgePopover
   GtkBox *angle_box;
   GtkWidget *sketch;
   BfCornerBox *corner;
+  GtkWidget *sides_button;
+  BfSideBox *sides; /* seen once it is asked for them, or where they are not plain */
   GtkBox *buttons;
   GtkWidget *shapes; /* of openings; seen once it is asked for them */
   GtkWidget *fields[N_FIELDS];
@@ -77,6 +80,13 @@ static void
 show_shapes_cb (BfEdgePopover *self)
 {
   gtk_widget_set_visible (self->shapes, !gtk_widget_get_visible (self->shapes));
+}
+
+static void
+show_sides_cb (BfEdgePopover *self)
+{
+  gtk_widget_set_visible (GTK_WIDGET (self->sides),
+                          !gtk_widget_get_visible (GTK_WIDGET (self->sides)));
 }
 
 /* Tab stays in the popover while it is open, and goes round. */
@@ -137,6 +147,7 @@ bf_edge_popover_class_init (BfEdgePopoverClass *klass)
   G_OBJECT_CLASS (klass)->dispose = bf_edge_popover_dispose;
   g_type_ensure (BF_TYPE_BEND_SKETCH);
   g_type_ensure (BF_TYPE_CORNER_BOX);
+  g_type_ensure (BF_TYPE_SIDE_BOX);
   signals[SIGNAL_LEFT] = g_signal_new ("left", BF_TYPE_EDGE_POPOVER, G_SIGNAL_RUN_LAST, 0, NULL,
                                        NULL, NULL, G_TYPE_NONE, 0);
   gtk_widget_class_set_template_from_resource (widget_class,
@@ -151,9 +162,12 @@ bf_edge_popover_class_init (BfEdgePopoverClass *klass)
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, angle_box);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, sketch);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, corner);
+  gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, sides_button);
+  gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, sides);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, buttons);
   gtk_widget_class_bind_template_child (widget_class, BfEdgePopover, shapes);
   gtk_widget_class_bind_template_callback (widget_class, show_shapes_cb);
+  gtk_widget_class_bind_template_callback (widget_class, show_sides_cb);
 }
 
 static void
@@ -276,6 +290,29 @@ show_expected (BfEdgePopover *self, const BfFold *fold)
   gtk_widget_set_visible (GTK_WIDGET (self->expected), lines->len > 0);
 }
 
+/* Of the flange both sides, behind a line of their own while they are plain; where a bare side is
+ * selected, that one. */
+static void
+show_sides (BfEdgePopover *self, const BfFold *fold, gboolean anew)
+{
+  const BfFlange *flange = bf_selection_flange (fold, self->selection);
+  gboolean is_bare = flange == NULL && self->selection.face > 0 && self->selection.edge >= 0;
+  guint sides = BF_SIDE_OF_START | BF_SIDE_OF_END;
+
+  if (is_bare)
+    {
+      flange =
+          bf_part_find_flange (fold->part, bf_fold_face (fold, (guint)self->selection.face)->id);
+      sides = self->selection.edge == BF_FLANGE_START ? BF_SIDE_OF_START : BF_SIDE_OF_END;
+    }
+  gtk_widget_set_visible (self->sides_button, flange != NULL && !is_bare);
+  if (anew || flange == NULL)
+    gtk_widget_set_visible (GTK_WIDGET (self->sides),
+                            flange != NULL && (is_bare || bf_flange_has_own_sides (flange)));
+  if (flange != NULL)
+    bf_side_box_show (self->sides, self->document, flange->id, sides);
+}
+
 /* The buttons stand in the order of BfOffers, from turn up on. */
 static void
 show_buttons (BfEdgePopover *self, guint offers)
@@ -303,8 +340,9 @@ bf_edge_popover_show (BfEdgePopover *self, BfDocument *document, BfSelection sel
     return FALSE;
   const BfFlange *flange = bf_selection_flange (fold, selection);
   g_set_object (&self->document, document);
-  if (!bf_selection_is_same (selection, self->selection) ||
-      !gtk_widget_get_visible (GTK_WIDGET (self)))
+  gboolean anew = !bf_selection_is_same (selection, self->selection) ||
+                  !gtk_widget_get_visible (GTK_WIDGET (self));
+  if (anew)
     gtk_widget_set_visible (self->shapes, FALSE);
   self->selection = selection;
   g_free (self->flange);
@@ -312,6 +350,7 @@ bf_edge_popover_show (BfEdgePopover *self, BfDocument *document, BfSelection sel
   show_title (self, fold);
   show_sizes (self, fold, offers);
   show_expected (self, fold);
+  show_sides (self, fold, anew);
   show_buttons (self, offers);
   return TRUE;
 }

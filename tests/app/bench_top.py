@@ -121,10 +121,13 @@ def place_here(app, role, name):
     return left + x - from_x + width // 2, up + y - from_y + height // 2
 
 
-def press_here(app, name):
-    """Clicks a button of the popover at an edge, one that is gone once it has been pressed."""
+def press_here(app, name, stays=False):
+    """Clicks a button of the popover at an edge, one that is gone once it has been pressed, unless it
+    stays."""
     for _ in range(3):
         gui.click_at(name, lambda: place_here(app, 'push button', name))
+        if stays:
+            return
         try:
             gui.until(f'“{name}” to be gone', lambda: not is_there(app, 'push button', name), 6)
             return

@@ -179,7 +179,7 @@ class App:
         xdo('key', '--delay', '40', *keys)
 
     def type(self, words):
-        xdo('type', '--delay', '15', words)
+        xdo('type', '--delay', '15', '--', words)
 
     def geometry(self, window=None):
         place = subprocess.run(['xdotool', 'getwindowgeometry', '--shell', window or self.window],

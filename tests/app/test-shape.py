@@ -178,6 +178,48 @@ def gap_and_relief_of_a_corner_are_typed(program, folder):
         assert not saved(app, path).get('corners')
 
 
+def sides_are_set_in_and_lean(program, folder):
+    path = write(folder, WALL)
+    with gui.App(program, path) as app:
+        walk_to(app, 'Base edge 1')
+        app.key('Return')
+        press_here(app, 'Ends and sides', stays=True)
+        walk_to(app, 'Inset at the start of front')
+        app.key('ctrl+a')
+        app.type('2 cm')
+        app.key('Return')
+        walk_to(app, 'Inset at the end of front')
+        app.key('Up', 'Up', 'Up')
+        walk_to(app, 'Lean of the end side of front')
+        app.key('ctrl+a')
+        app.type('95')
+        app.key('Return')
+        on_bench(app, 'label', 'A side leans by an angle from −89 to 89\\.')
+        app.key('ctrl+a')
+        app.type('-10')
+        app.key('Return')
+        app.key('Escape')
+        has_focus(app, 'Base edge 1')
+        wall, = saved(app, path)['flanges']
+        assert (wall['start'], wall['end']) == (20, 3), wall
+        assert (wall['start_taper'], wall['end_taper']) == (0, -10), wall
+        app.key('ctrl+z', 'ctrl+z')
+        wall, = saved(app, path)['flanges']
+        assert (wall['start'], wall['end'], wall['end_taper']) == (20, 0, 0), wall
+        click_edge(app, 'Start side of front.*')
+        on_bench(app, 'text', 'Inset at the start of front')
+        app.key('Return')
+        has_focus(app, 'Inset at the start of front')
+        app.key('ctrl+a')
+        app.type('0')
+        app.key('Tab')
+        has_focus(app, 'Lean of the start side of front')
+        app.type('15')
+        app.key('Return', 'Escape')
+        wall, = saved(app, path)['flanges']
+        assert (wall['start'], wall['start_taper']) == (0, 15), wall
+
+
 def a_flange_hangs_on_the_side_of_a_wall(program, folder):
     path = write(folder, WALL)
     with gui.App(program, path) as app:
@@ -295,6 +337,7 @@ gui.main([
     a_corner_closes_and_another_is_finished,
     two_lips_close_their_corner,
     gap_and_relief_of_a_corner_are_typed,
+    sides_are_set_in_and_lean,
     a_wall_is_made_and_unmade_by_keys,
     a_flange_hangs_on_the_side_of_a_wall,
     the_popover_keeps_what_is_done_in_it,
