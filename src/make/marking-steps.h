@@ -36,11 +36,6 @@ char *bf_marking_step_words (const BfMarking *marking,
                              const BfMarkingStep *step,
                              BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
-/* A point by its two distances, as labels and lists have it: "→ 43  ↑ 1 11/16", from the left edge
- * and from the bottom edge; the arrows part the numbers, also where they are fractions. Returns:
- * (transfer full). */
-char *bf_marked_point_words (const BfMarkedPoint *p, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
-
 /* The caution that belongs to the step, or NULL. Static, translated. */
 const char *bf_marking_step_caution (const BfMarkingStep *step);
 

@@ -93,18 +93,6 @@ arrows_words (const char *words)
   return g_strconcat (words, " ", _ ("→ is from the left edge, ↑ from the bottom edge."), NULL);
 }
 
-/* A number and its arrow are never parted. */
-char *
-bf_marked_point_words (const BfMarkedPoint *p, BfUnits units)
-{
-  g_autofree char *x = bf_format_number (p->x.marked_mm, units);
-  g_autofree char *y = bf_format_number (p->y.marked_mm, units);
-  g_autofree char *both = g_strdup_printf ("→ %s  ↑ %s", x, y);
-  g_auto (GStrv) pieces = g_strsplit (both, " ", -1);
-
-  return g_strjoinv ("\302\240", pieces); /* no-break spaces */
-}
-
 /* And how long they are on either face. */
 static char *
 slot_words (const BfMarking *marking, BfUnits units)

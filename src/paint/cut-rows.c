@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "core/units.h"
+#include "make/marking-points.h"
 #include "paint/cut-labels.h"
 #include "paint/figure.h"
 #include "paint/page-head.h"

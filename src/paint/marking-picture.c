@@ -3,6 +3,7 @@
 #include "paint/marking-picture.h"
 
 #include "core/units.h"
+#include "make/marking-points.h"
 #include "paint/palette.h"
 #include "paint/point-labels.h"
 #include "paint/text.h"
@@ -157,25 +158,34 @@ draw_distance (const Drawing *drawing, const BfStrike *strike)
     bf_text_show (drawing->cr, number, CAP_MM, 0.5, bf_vec2 (words.x, words.y + 4.0));
 }
 
-/* Both distances of a point, to be shown beside it. */
-static void
-tell_distances (const Drawing *drawing, BfMarkedPoint p)
+/* Both distances, and the compass's radius. */
+static char *
+point_words (const BfStepPoint *point, BfUnits units)
 {
-  g_autofree char *both = bf_marked_point_words (&p, drawing->picture->units);
+  g_autofree char *both = bf_marked_point_words (&point->at, units);
+  g_autofree char *radius = NULL;
 
-  bf_point_labels_add (drawing->labels, point_on_paper (drawing, p), both);
+  if (isnan (point->radius_mm))
+    return g_steal_pointer (&both);
+  radius = bf_format_number (point->radius_mm, units);
+  return g_strdup_printf ("%s\302\240 R\302\240%s", both, radius);
 }
 
-/* And the compass's radius. */
+/* To be shown beside the points that this step tells: their numbers, or their distances. */
 static void
-tell_arc (const Drawing *drawing, const BfMarkArc *arc)
+tell_points (const Drawing *drawing, const BfMarkingStep *step)
 {
-  BfUnits units = drawing->picture->units;
-  g_autofree char *centre = bf_marked_point_words (&arc->centre, units);
-  g_autofree char *radius = bf_format_number (arc->radius_mm, units);
-  g_autofree char *all = g_strdup_printf ("%s\302\240 R\302\240%s", centre, radius);
+  const BfMarkingPicture *picture = drawing->picture;
+  g_autoptr (GArray) points = bf_marking_step_points (picture->marking, step);
 
-  bf_point_labels_add (drawing->labels, point_on_paper (drawing, arc->centre), all);
+  for (guint i = 0; i < points->len; i++)
+    {
+      const BfStepPoint *point = &g_array_index (points, BfStepPoint, i);
+      g_autofree char *words =
+          picture->numbers ? g_strdup_printf ("%u", i + 1) : point_words (point, picture->units);
+
+      bf_point_labels_add (drawing->labels, point_on_paper (drawing, point->at), words);
+    }
 }
 
 /* ---- what a step leaves ------------------------------------------------------------------- */
@@ -219,12 +229,9 @@ draw_join (const Drawing *drawing, const BfMarkJoin *join, gboolean now)
 {
   use_pen (drawing, join->kind, now);
   line (drawing, point_on_paper (drawing, join->from), point_on_paper (drawing, join->to));
-  if (!now)
-    return;
-  bf_point_labels_avoid (drawing->labels, point_on_paper (drawing, join->from),
-                         point_on_paper (drawing, join->to));
-  tell_distances (drawing, join->from);
-  tell_distances (drawing, join->to);
+  if (now)
+    bf_point_labels_avoid (drawing->labels, point_on_paper (drawing, join->from),
+                           point_on_paper (drawing, join->to));
 }
 
 static void
@@ -253,10 +260,8 @@ static void
 draw_arc (const Drawing *drawing, const BfMarkArc *arc, gboolean now)
 {
   draw_circle (drawing, arc->centre, arc->radius_mm, now);
-  if (!now)
-    return;
-  draw_cross (drawing, arc->centre, TRUE);
-  tell_arc (drawing, arc);
+  if (now)
+    draw_cross (drawing, arc->centre, TRUE);
 }
 
 static void
@@ -287,10 +292,6 @@ draw_item (const Drawing *drawing, const BfMarkingStep *step, guint i, gboolean 
                  g_array_index (holes, BfMarkHole, i).diameter_mm / 2.0, now);
   else if (step->kind == BF_STEP_WIPE && now)
     draw_wipes (drawing, bf_marking_strike (marking, i));
-  if (step->kind == BF_STEP_PUNCH && now)
-    tell_distances (drawing, g_array_index (holes, BfMarkHole, i).centre);
-  if (step->kind == BF_STEP_SLOT && now)
-    tell_distances (drawing, g_array_index (marking->slots, BfMarkSlot, i).from);
 }
 
 static gboolean
@@ -308,6 +309,8 @@ draw_step (const Drawing *drawing, guint which)
   const BfMarkingStep *step = &g_array_index (drawing->picture->steps, BfMarkingStep, which);
   gboolean now = which == drawing->picture->at;
 
+  if (now)
+    tell_points (drawing, step);
   for (guint i = 0; i < step->items->len; i++)
     {
       guint item = bf_step_item (step, i);

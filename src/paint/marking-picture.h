@@ -15,6 +15,7 @@ typedef struct
   const GArray *steps; /* bf_marking_steps() */
   guint at;            /* which of them */
   BfUnits units;       /* of the distances shown */
+  gboolean numbers;    /* points are numbered (make/marking-points.h), their distances not shown */
 } BfMarkingPicture;
 
 /* Draws into a box of that size in mm, its upper left corner at (0, 0). */

@@ -11,7 +11,8 @@
 static void
 draw_marking (const BfWork *work, guint at, BfVec2 size_mm, cairo_t *cr)
 {
-  BfMarkingPicture picture = { work->marking, work->marking_steps, at, work->fold->part->units };
+  BfMarkingPicture picture = { work->marking, work->marking_steps, at, work->fold->part->units,
+                               FALSE };
 
   bf_marking_picture_draw (&picture, size_mm.x, size_mm.y, cr);
 }

@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-#include "make/marking-steps.h"
+#include "make/marking-points.h"
 
 #include "make-part.h"
 
@@ -91,6 +91,38 @@ test_words (void)
       g_assert_nonnull (bf_marking_step_caution (nth (steps, i)));
 }
 
+/* Points that a step tells are those of what it does, each once: of a tray the four reliefs; of a
+ * diamond, whose sides meet, four points and not eight. */
+static void
+test_points (void)
+{
+  static const BfVec2 diamond[] = {
+    { 50.0, 0.0 }, { 100.0, 60.0 }, { 50.0, 120.0 }, { 0.0, 60.0 }
+  };
+  BfMarking *markings[] = { mark (make_tray (200.0, 120.0, 40.0, 90.0)),
+                            mark (make_part (diamond, G_N_ELEMENTS (diamond))) };
+
+  for (guint k = 0; k < G_N_ELEMENTS (markings); k++)
+    {
+      g_autoptr (BfMarking) marking = markings[k];
+      g_autoptr (GArray) steps = bf_marking_steps (marking);
+      guint n = 0;
+
+      for (guint i = 0; i < steps->len; i++)
+        {
+          BfStepKind kind = nth (steps, i)->kind;
+          g_autoptr (GArray) points = bf_marking_step_points (marking, nth (steps, i));
+
+          if (points->len == 0)
+            continue;
+          n++;
+          g_assert_cmpint (kind, ==, k == 0 ? BF_STEP_PUNCH : BF_STEP_JOIN);
+          g_assert_cmpuint (points->len, ==, 4);
+        }
+      g_assert_cmpuint (n, ==, 1);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -98,6 +130,7 @@ main (int argc, char **argv)
   g_test_add_func ("/make/marking-steps/order", test_order);
   g_test_add_func ("/make/marking-steps/each-once", test_each_once);
   g_test_add_func ("/make/marking-steps/one-setting", test_one_setting);
+  g_test_add_func ("/make/marking-steps/points", test_points);
   g_test_add_func ("/make/marking-steps/words", test_words);
   return g_test_run ();
 }

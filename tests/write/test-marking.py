@@ -224,6 +224,22 @@ def test_arcs_have_centre_and_radius(folder):
     assert f'→ {x:g} ↑ {y:g} R 25' in page.replace('\u00a0', ' '), page
 
 
+def test_many_points_stand_in_a_table(folder):
+    """Where distances would crowd the picture, points are numbered there and told in a table beside
+    it, each with its number, on as many places as that takes."""
+    for n in (4, 5, 30, 90):
+        holes = [(12 + 9 * (i % 18), 20 + 13 * (i // 18)) for i in range(n)]
+        part = cases.tray(flanges=[], openings=[{'on': 'base', 'shape': 'round', 'at': at,
+                                                 'diameter': 4} for at in holes])
+        words = ' '.join(pages_of(folder, part))
+        listed = re.findall(r'\b(\d+) → ([\d.]+) ↑ ([\d.]+)(?= )', words)
+        if n == 4:
+            assert '→ 12 ↑ 20' in words.replace('\u00a0', ' ') and '1 → 12 ↑ 20' not in words, words
+            continue
+        assert sorted(int(number) for number, _, _ in listed) == list(range(1, n + 1)), listed
+        assert sorted((float(x), float(y)) for _, x, y in listed) == sorted(holes), listed
+
+
 def test_pages_are_numbered_and_headed(folder):
     """Pages are numbered through, and a list that goes over a page has its heads again there."""
     openings = [{'on': 'base', 'shape': 'rectangle', 'at': [80 + 130 * (i % 6), 80 + 130 * (i // 6)],
