@@ -13,6 +13,10 @@
 #define WIDTH_MM 20.0
 #define WIDTH_IN 0.75
 
+/* A slot in a strip is no longer than this on the near face: the bridges are what bends, and strips
+ * have to go on a page. */
+#define MOST_NEAR_MM 70.0
+
 double
 bf_trial_strip_length_mm (BfUnits units)
 {
@@ -41,10 +45,11 @@ static double
 slotted_width_mm (BfPart *strip, const BfPart *part)
 {
   BfSlotTool tool = bf_slot_tool (part);
+  double most = bf_slot_mean_mm (&tool, MAX (MOST_NEAR_MM, tool.shortest_mm));
 
   if (!tool.cuts)
     return WIDTH_MM;
-  strip->bend.slot_mm = slot_like (part, &tool);
+  strip->bend.slot_mm = MIN (slot_like (part, &tool), most);
   if (isnan (strip->bend.bridge_mm))
     strip->bend.bridge_mm = tool.least_bridge_mm;
   return ceil (bf_slot_near_mm (&tool, strip->bend.slot_mm) + 2.0 * strip->bend.bridge_mm);

@@ -16,8 +16,8 @@ double bf_trial_strip_length_mm (BfUnits units);
 
 /* The part whose blank is that strip: of the same metal, cut and bent as that part is, with its one
  * square bend across the middle. 20 mm or 3/4 in wide; where bends are slotted, as wide as one slot
- * like the part's and a bridge at each end. units: whose round sizes the strip has. Returns:
- * (transfer full). */
+ * like the part's, but no longer than 70 mm, and a bridge at each end. units: whose round sizes the
+ * strip has. Returns: (transfer full). */
 BfPart *bf_trial_strip_part (const BfPart *part, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The mean K of a trial's strips as they were measured, and its error. k: (out), untouched on

@@ -300,6 +300,8 @@ bf_work_add_cut (BfWork *work)
       step = bf_work_add (
           work, BF_STAGE_CUT,
           g_strdup (_ ("Have the blank cut from the pattern file, holes before the outline.")));
+      if (by == BF_CUTTING_TABLE)
+        step->caution = _ ("Fume, light and fire: the machine's own manual decides.");
       bf_work_add_length (work, step, _ ("cut in all"), work->fold->blank.cut_length_mm);
     }
   for (guint i = 0; i < work->cuts->len && bf_work_is_by_hand (work); i++)

@@ -21,21 +21,21 @@ has_check (const BfFold *fold, const char *code)
 static const char *
 fume_caution (const BfPart *part)
 {
-  const char *metal = part->metal.material != NULL ? part->metal.material : "";
+  const char *metal = bf_work_metal_kind (part);
 
   if (g_str_has_prefix (metal, "galvanized"))
     return _ ("Zinc fumes: take the coating off 50 mm (2 in) round the seam, weld in moving air.");
   if (g_str_has_prefix (metal, "stainless"))
     return _ ("Stainless gives off chromium fumes: weld in moving air, with a mask made for it.");
-  return _ ("Paint, plating and glue off first: they burn and fume. Solvent dry, rags away, never "
-            "chlorinated cleaner.");
+  return _ ("Zinc, cadmium, chrome, paint or a coating that you do not know fumes: off with it "
+            "first, in moving air.");
 }
 
 /* Zinc and brass boil off under an arc (common practice). */
 static gboolean
 can_be_welded (const BfPart *part)
 {
-  const char *metal = part->metal.material != NULL ? part->metal.material : "";
+  const char *metal = bf_work_metal_kind (part);
 
   return strcmp (metal, "zinc") != 0 && !g_str_has_prefix (metal, "brass");
 }
@@ -76,10 +76,21 @@ add_runs (BfWork *work)
                        run));
 
   bf_work_add_length (work, step, _ ("runs of"), BF_RUN_MM);
-  step->caution = has_check (work->fold, "sealed-volume")
-                      ? _ ("Drill a vent before the last seam: a closed hollow blows out.")
-                      : _ ("A backing bar is hot and does not glow.");
+  step->caution = _ ("A backing bar is hot and does not glow.");
   step->shows = BF_SHOWS_SEAM;
+}
+
+static void
+add_vent (BfWork *work)
+{
+  BfWorkStep *step;
+
+  if (!has_check (work->fold, "sealed-volume"))
+    return;
+  step = bf_work_add (work, BF_STAGE_JOIN,
+                      g_strdup (_ ("Drill a vent hole into the hollow, where it does not show.")));
+  step->caution = _ ("Drill a vent before the last seam: a closed hollow blows out.");
+  step->shows = BF_SHOWS_FORMED;
 }
 
 static void
@@ -98,6 +109,8 @@ add_seam (BfWork *work, guint i)
   if (work->fold->part->joining == BF_JOINING_WELDED && can_be_welded (work->fold->part))
     bf_work_add_number (step, _ ("tacks"),
                         g_strdup_printf ("%u", bf_join_n_tacks (seam->length_mm)));
+  if (i == 0 && work->fold->part->joining == BF_JOINING_WELDED)
+    step->caution = _ ("Never heat a vessel that held fuel: it bursts, however long it is empty.");
   step->shows = BF_SHOWS_SEAM;
   step->at = (int)at;
 }
@@ -105,12 +118,16 @@ add_seam (BfWork *work, guint i)
 static void
 add_welds (BfWork *work)
 {
-  BfWorkStep *step =
-      bf_work_add (work, BF_STAGE_JOIN,
-                   g_strdup (_ ("Grind the seams bright on both faces, wipe them, let them dry.")));
+  BfWorkStep *step = bf_work_add (
+      work, BF_STAGE_JOIN,
+      g_strdup (_ ("Take paper, glue and oil off, wipe the seams, and let them dry.")));
 
+  step->caution = _ ("Solvent dry and rags away before sparks or arc; never chlorinated cleaner.");
+  step->shows = BF_SHOWS_SEAM;
+  step = bf_work_add (work, BF_STAGE_JOIN, g_strdup (_ ("Grind the seams bright on both faces.")));
   step->caution = fume_caution (work->fold->part);
   step->shows = BF_SHOWS_SEAM;
+  add_vent (work);
   add_tacks (work);
   for (guint i = 0; i < work->seams->len; i++)
     add_seam (work, i);

@@ -88,6 +88,20 @@ add_stock (BfWork *work, BfWorkStep *step)
                                 plan.along_longer, plan.along_shorter, between));
 }
 
+static const char *
+metal_caution (const BfPart *part)
+{
+  const char *metal = bf_work_metal_kind (part);
+
+  if (g_str_has_prefix (metal, "galvanized") || g_str_equal (metal, "zinc"))
+    return _ ("Raw edges cut: gloves to carry the metal, none at a turning drill. Ground zinc "
+              "fumes: moving air.");
+  if (g_str_has_prefix (metal, "stainless"))
+    return _ ("Raw edges cut: gloves to carry the metal, none at a turning drill. Ground stainless "
+              "gives chromium dust: a mask.");
+  return _ ("Raw edges cut: wear gloves to carry the metal, none at a turning drill.");
+}
+
 void
 bf_work_add_metal (BfWork *work)
 {
@@ -96,7 +110,7 @@ bf_work_add_metal (BfWork *work)
       isnan (part->metal.grain_deg) ? NULL : bf_format_angle (part->metal.grain_deg);
   BfWorkStep *step = bf_work_add (work, BF_STAGE_METAL, take_words (part));
 
-  step->caution = _ ("Raw edges cut: wear gloves to carry the metal, none at a turning drill.");
+  step->caution = metal_caution (part);
   add_sizes (work, step);
   add_stock (work, step);
   if (grain != NULL)

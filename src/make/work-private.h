@@ -14,6 +14,10 @@ BfWorkStep *bf_work_add (BfWork *work, BfStage stage, char *words);
 void bf_work_add_length (const BfWork *work, BfWorkStep *step, const char *label, double length_mm);
 void bf_work_add_number (BfWorkStep *step, const char *label, char *value);
 
+/* The metal of the table that a part's metal is, or, of one of the person's own, is like:
+ * "galvanized-steel". Borrowed; "" where it is none. */
+const char *bf_work_metal_kind (const BfPart *part);
+
 /* The steps of each stage. */
 void bf_work_add_metal (BfWork *work);
 void bf_work_add_mark (BfWork *work);

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include <glib/gi18n.h>
 
+#include "core/materials.h"
 #include "core/units.h"
 #include "make/work-private.h"
 
@@ -51,6 +52,15 @@ void
 bf_work_add_length (const BfWork *work, BfWorkStep *step, const char *label, double length_mm)
 {
   bf_work_add_number (step, label, bf_format_length (length_mm, work->fold->part->units));
+}
+
+const char *
+bf_work_metal_kind (const BfPart *part)
+{
+  const BfMaterial *metal = bf_material_find (part->metal.material);
+  const char *kind = metal != NULL && metal->like != NULL ? metal->like : part->metal.material;
+
+  return kind != NULL ? kind : "";
 }
 
 gboolean

@@ -7,9 +7,9 @@
 #include "fold/fold.h"
 #include "paint/paper.h"
 
-/* What stands on top of a page, so that a paper found in a drawer can be used: the part's name,
- * what the page is and of what date, the set-up and the units, and what must be fixed before it is
- * cut. Shared by the pages that are read, not measured. */
+/* What stands on top of a page, and who decides at its foot, so that a paper found in a drawer can
+ * be used: the part's name, what the page is and of what date, the set-up and the units, and what
+ * must be fixed before it is cut. Shared by the pages that are read, not measured. */
 
 #define BF_PAGE_MARGIN_MM 12.0
 #define BF_PAGE_CAP_MM 2.4

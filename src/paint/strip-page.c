@@ -23,7 +23,7 @@
 #define STRIP_GAP_MM 9.0
 #define MAX_STRIPS 3
 #define COLUMN_GAP_MM 8.0
-#define STEPS_TOP_MM (STRIPS_TOP_MM + STRIPS_MM + 6.0)
+#define STEPS_GAP_MM 6.0
 #define TABLE_ROW_MM 9.0
 #define TABLE_COLUMNS 4
 
@@ -165,6 +165,15 @@ last_step (const BfStripPage *page)
             "menu of the bending, and keep them.");
 }
 
+/* Below the strips, however wide a slot and its bridges make them. */
+static double
+steps_top (const BfStripPage *page)
+{
+  double strips = page->n_strips * (strip_height (page->fold) + STRIP_GAP_MM) - STRIP_GAP_MM;
+
+  return STRIPS_TOP_MM + MAX (strips, STRIPS_MM) + STEPS_GAP_MM;
+}
+
 static double
 draw_steps (const BfStripPage *page, cairo_t *cr)
 {
@@ -180,7 +189,7 @@ draw_steps (const BfStripPage *page, cairo_t *cr)
        "outer face of the other leg, the jaws at the short mark, off the bend."),
     last_step (page),
   };
-  double y = STEPS_TOP_MM, width = page->paper->width_mm - 2.0 * MARGIN_MM;
+  double y = steps_top (page), width = page->paper->width_mm - 2.0 * MARGIN_MM;
 
   for (guint i = 0; i < G_N_ELEMENTS (steps); i++)
     {

@@ -118,7 +118,7 @@ test_ways (void)
   } rows[] = {
     { BF_CUTTING_DISC, "Clamp a guide on the line", "Guard on", 1, 1 },
     { BF_CUTTING_SNIPS, "Cut with snips", "gloves", 0, 1 },
-    { BF_CUTTING_TABLE, "Have the blank cut", NULL, 0, 0 },
+    { BF_CUTTING_TABLE, "Have the blank cut", "manual", 0, 0 },
     { BF_CUTTING_SERVICE, "Have the blank cut", NULL, 0, 0 },
   };
 

@@ -7,6 +7,7 @@
 
 #include "make-any.h"
 #include "make-part.h"
+#include "core/own-metals.h"
 #include "make/join-plan.h"
 #include "read-work.h"
 
@@ -151,7 +152,7 @@ test_joinings (void)
     BfJoining joining;
     const char *first; /* NULL: no step at all */
   } rows[] = {
-    { BF_JOINING_WELDED, "Grind the seams bright" },
+    { BF_JOINING_WELDED, "Take paper, glue and oil off" },
     { BF_JOINING_RIVETED, "rivet: one hole of each corner first" },
     { BF_JOINING_SCREWED, "put all screws in loosely" },
     { BF_JOINING_FOLDED, "Tap the folded corners flat" },
@@ -172,6 +173,66 @@ test_joinings (void)
     }
 }
 
+/* Each caution of welding stands at the step that it belongs to, whatever the metal; what a metal
+ * of one's own is like counts, not what it is called. */
+static void
+test_cautions (void)
+{
+  static const struct
+  {
+    const char *step, *says;
+  } rows[] = {
+    { "Take paper, glue", "never chlorinated" },
+    { "Clamp the corners", "Cover eyes" },
+    { "Seam 1 of 4", "vessel that held fuel" },
+    { "Weld short runs", "does not glow" },
+  };
+  static const struct
+  {
+    const char *material, *says;
+  } fumes[] = {
+    { "mild-steel", "cadmium" },     { "galvanized-steel", "Zinc fumes" },
+    { "stainless-304", "chromium" }, { "aluminium-3003-h14", "a coating that you do not know" },
+    { "barn-plate", "Zinc fumes" },
+  };
+  BfMaterial own = *bf_material_find ("mild-steel");
+
+  own.name = "Barn plate";
+  own.like = "galvanized-steel";
+  g_assert_nonnull (bf_own_metal_keep (NULL, &own, NULL));
+  for (guint i = 0; i < G_N_ELEMENTS (fumes); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+      g_autoptr (BfWork) work = NULL;
+
+      g_free (part->metal.material);
+      part->metal.material = g_strdup (fumes[i].material);
+      part->joining = BF_JOINING_WELDED;
+      work = work_of (part);
+      g_test_message ("%s", fumes[i].material);
+      g_assert_nonnull (
+          strstr (find_step (work, BF_STAGE_JOIN, "Grind the seams")->caution, fumes[i].says));
+      for (guint k = 0; k < G_N_ELEMENTS (rows); k++)
+        g_assert_nonnull (
+            strstr (find_step (work, BF_STAGE_JOIN, rows[k].step)->caution, rows[k].says));
+      g_assert_null (find_step (work, BF_STAGE_JOIN, "Drill a vent"));
+    }
+}
+
+/* A hollow that welding closes is vented first. */
+static void
+test_vent (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfWork) work = NULL;
+
+  add_lip (part, "lid", "f0", 119.0, 90.0);
+  part->joining = BF_JOINING_WELDED;
+  work = work_of (part);
+  g_assert_nonnull (strstr (find_step (work, BF_STAGE_JOIN, "Drill a vent")->caution, "blows out"));
+  g_assert_nonnull (strstr (find_step (work, BF_STAGE_JOIN, "Weld short")->caution, "glow"));
+}
+
 /* A part whose flanges do not meet has nothing to join. */
 static void
 test_nothing_meets (void)
@@ -189,11 +250,13 @@ test_nothing_meets (void)
 int
 main (int argc, char **argv)
 {
-  g_test_init (&argc, &argv, NULL);
+  g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
   g_test_add_func ("/make/work-join/every-seam", test_every_seam);
   g_test_add_func ("/make/work-join/welded-or-not", test_welded_or_not);
   g_test_add_func ("/make/work-join/no-tacks-on-zinc", test_no_tacks_on_zinc);
   g_test_add_func ("/make/work-join/joinings", test_joinings);
   g_test_add_func ("/make/work-join/nothing-meets", test_nothing_meets);
+  g_test_add_func ("/make/work-join/cautions", test_cautions);
+  g_test_add_func ("/make/work-join/vent", test_vent);
   return g_test_run ();
 }

@@ -98,6 +98,28 @@ def test_slotted(folder):
     assert 'along slots' in strip.words
 
 
+def word_top(pdf, word):
+    """How high from the page's foot that word begins, in mm: the first there is."""
+    text = subprocess.run(['pdftotext', '-bbox', pdf, '-'], check=True, timeout=60,
+                          capture_output=True, text=True).stdout
+    height = float(re.search(r'height="([\d.]+)"', text).group(1))
+    top = float(re.search(rf'yMin="([\d.]+)"[^>]*>{word}<', text).group(1))
+    return (height - top) * 25.4 / 72.0
+
+
+def test_slots_leave_the_words_free(folder):
+    """However long the part's own slots are: the strip's are 70 mm at most, and the steps below."""
+    for disc in (100, 125, 180, 230):
+        for paper in ('A4', 'Letter'):
+            part = with_bend(way='slots', inside_radius=0.75)
+            part['cutting'] = {'by': 'disc', 'diameter': disc}
+            part['base'] = {'outline': [[0, 0], [600, 0], [600, 300], [0, 300]]}
+            strip = Strip(folder, part, '--paper', paper)
+            foot = min(min(bend.a[1], bend.b[1]) for bend in strip.bends())
+            assert word_top(strip.pdf, 'Measure') < foot - 2, (disc, paper)
+            assert word_top(strip.pdf, '3') > 30, (disc, paper)
+
+
 def test_with_the_report(folder):
     result = cases.run('--strip', folder / 's.pdf', '--report', cases.put(folder, cases.TRAY))
     assert json.loads(result.stdout)['name'] == 'Tray'
