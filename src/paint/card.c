@@ -30,6 +30,7 @@ head_of (const BfCard *card, guint page)
   return (BfPageHead){ .fold = card->work->fold,
                        .paper = card->paper,
                        .title = card->title,
+                       .cautions = TRUE,
                        .page = card->n_before + page,
                        .n_pages = card->n_before + card->n_pages };
 }

@@ -89,6 +89,7 @@ static BfPageHead
 head_of (const BfMarkingPages *pages, guint page)
 {
   return (BfPageHead){ .fold = pages->work->fold,
+                       .cautions = TRUE,
                        .paper = pages->paper,
                        .title = _ ("Marking out"),
                        .page = page,

@@ -12,8 +12,6 @@
 
 #define NAME_CAP_MM 4.0
 #define LINES_MAX 12
-#define FOOT_CAP_MM 1.9
-#define FOOT_BELOW_MM 4.5
 #define GAP_MM 3.0
 #define RULE_GREY 0.7
 
@@ -48,7 +46,13 @@ sentence_of (const BfPageHead *head)
   g_autofree char *setup = bf_setup_sentence (part);
   const char *units = part->units == BF_UNITS_IN ? _ ("Sizes in inches.") : _ ("Sizes in mm.");
 
-  return g_strjoin (" ", setup, units, head->note, NULL);
+  const char *decides = head->cautions
+                            ? _ ("The tool’s own manual, local codes and licensed practice decide.")
+                            : NULL;
+
+  if (head->note == NULL)
+    return g_strjoin (" ", setup, units, decides, NULL);
+  return g_strjoin (" ", setup, units, head->note, decides, NULL);
 }
 
 static char *
@@ -107,22 +111,10 @@ lay_out (const BfPageHead *head, cairo_t *cr)
   return y + GAP_MM;
 }
 
-/* In the margin, so that it takes no room from what the page is for. */
-static void
-draw_foot (const BfPageHead *head, cairo_t *cr)
-{
-  bf_text_show (
-      cr, _ ("The tool’s own manual, local codes and licensed practice decide."), FOOT_CAP_MM, 0.0,
-      bf_vec2 (BF_PAGE_MARGIN_MM, head->paper->height_mm - BF_PAGE_MARGIN_MM + FOOT_BELOW_MM));
-}
-
 double
 bf_page_head_draw (const BfPageHead *head, cairo_t *cr)
 {
-  double end = lay_out (head, cr);
-
-  draw_foot (head, cr);
-  return end;
+  return lay_out (head, cr);
 }
 
 double

@@ -7,7 +7,7 @@
 #include "fold/fold.h"
 #include "paint/paper.h"
 
-/* What stands on top of a page, and who decides at its foot, so that a paper found in a drawer can
+/* What stands on top of a page, so that a paper found in a drawer can
  * be used: the part's name, what the page is and of what date, the set-up and the units, and what
  * must be fixed before it is cut. Shared by the pages that are read, not measured. */
 
@@ -20,7 +20,8 @@ typedef struct
   const BfPaper *paper;
   const char *title; /* "Make card" */
   guint page, n_pages;
-  const char *note; /* one more sentence after the set-up, or NULL */
+  const char *note;  /* one more sentence after the set-up, or NULL */
+  gboolean cautions; /* the page has some: who decides is said */
 } BfPageHead;
 
 /* Draws it in millimetres from the page's upper left corner. Returns where the rest may begin. */

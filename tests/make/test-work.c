@@ -82,7 +82,7 @@ test_cautions (void)
     const char *word;
     guint n;
   } rows[] = {
-    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_JOIN, "Paint, plating", 1 },
+    { "mild-steel", BF_JOINING_WELDED, BF_STAGE_JOIN, "cadmium", 1 },
     { "mild-steel", BF_JOINING_WELDED, BF_STAGE_JOIN, "does not glow", 1 },
     { "mild-steel", BF_JOINING_WELDED, BF_STAGE_JOIN, "bystanders", 1 },
     { "galvanized-steel", BF_JOINING_WELDED, BF_STAGE_JOIN, "Zinc fumes", 1 },

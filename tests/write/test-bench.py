@@ -116,6 +116,15 @@ def test_card_says_all(folder):
         assert text.count(caution) == 1, caution
 
 
+def test_who_decides(folder):
+    """Where there are cautions, it is said on each page that they are but a reminder."""
+    says = 'The tool’s own manual, local codes and licensed practice decide.'
+    for option in ('--card', '--marking'):
+        path = write(folder, cases.TRAY, option, 'd.pdf')
+        for page in range(1, pages(path) + 1):
+            assert says in ' '.join(words(path, '-f', str(page), '-l', str(page)).split()), option
+
+
 def test_card_in_order(folder):
     """The bends stand in the order in which they can be made: a lip before its wall."""
     part = cases.tray(name='Lipped')
