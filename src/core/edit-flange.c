@@ -150,6 +150,25 @@ bf_edit_remove_flange (const BfPart *part, const char *id)
   for (guint i = copy->openings->len; i-- > 0;)
     if (contains (gone, ((BfOpening *)g_ptr_array_index (copy->openings, i))->on))
       g_ptr_array_remove_index (copy->openings, i);
+  for (guint i = copy->parted->len; i-- > 0;)
+    {
+      const BfParted *parted = g_ptr_array_index (copy->parted, i);
+
+      if (contains (gone, parted->ids[0]) || contains (gone, parted->ids[1]))
+        g_ptr_array_remove_index (copy->parted, i);
+    }
+  return copy;
+}
+
+BfPart *
+bf_edit_share_metal (const BfPart *part, const char *a, const char *b)
+{
+  g_return_val_if_fail (part != NULL && a != NULL && b != NULL && !g_str_equal (a, b), NULL);
+
+  BfPart *copy = bf_part_copy (part);
+
+  if (!bf_part_has_parted (part, a, b))
+    g_ptr_array_add (copy->parted, bf_parted_new (a, b));
   return copy;
 }
 

@@ -22,6 +22,7 @@ bf_edit_outline (const BfPart *part, const BfVec2 *points, guint n_points)
   g_ptr_array_set_size (copy->corners, 0);
   g_ptr_array_set_size (copy->base_corners, 0);
   g_ptr_array_set_size (copy->openings, 0);
+  g_ptr_array_set_size (copy->parted, 0);
   g_array_set_size (copy->pinned_edges, 0);
   g_array_set_size (copy->outline, 0);
   g_array_append_vals (copy->outline, points, n_points);

@@ -26,7 +26,8 @@ const BfFlange *bf_part_flange_at (const BfPart *part, const BfEdge *edge);
 BfPart *bf_edit_add_flange (const BfPart *part, const BfEdge *edge, BfTurn turn, char **id)
     G_GNUC_WARN_UNUSED_RESULT;
 
-/* Takes a flange away with all that hangs on it: flanges, corners and openings. */
+/* Takes a flange away with all that hangs on it, flanges, corners and openings, and what metal they
+ * shared. */
 BfPart *bf_edit_remove_flange (const BfPart *part, const char *id) G_GNUC_WARN_UNUSED_RESULT;
 
 BfPart *bf_edit_flange_length (const BfPart *part,
@@ -76,6 +77,11 @@ BfPart *bf_edit_flange_radius (const BfPart *part,
 /* Every base edge without a flange gets one like that flange (which hangs on the base). Where every
  * base edge has one, they all become like it. */
 BfPart *bf_edit_copy_all_round (const BfPart *part, const char *id) G_GNUC_WARN_UNUSED_RESULT;
+
+/* Two flanges that want the same metal of the blank share it from now on: see BfParted. */
+BfPart *bf_edit_share_metal (const BfPart *part,
+                             const char *a,
+                             const char *b) G_GNUC_WARN_UNUSED_RESULT;
 
 /* --- sizes that matter (core/edit-pins.c) --- */
 

@@ -167,6 +167,24 @@ check_corners (
   return TRUE;
 }
 
+/* Two flanges that are there. */
+static gboolean
+check_parted (const BfPart *part, GHashTable *ids, guint i, GError **error)
+{
+  const BfParted *parted = g_ptr_array_index (part->parted, i);
+
+  for (guint k = 0; k < 2; k++)
+    if (find_id (ids, parted->ids[k]) == 0)
+      /* Translators: a place in a list of the file, counted from 0, and a name not found. */
+      return fail (error, _ ("parted[%u][%u]: expected a flange's id, found \"%s\""), i, k,
+                   parted->ids[k]);
+  if (g_str_equal (parted->ids[0], parted->ids[1]))
+    /* Translators: a place in a list of the file, counted from 0, and a flange's name. */
+    return fail (error, _ ("parted[%u]: expected two flanges, found \"%s\" twice"), i,
+                 parted->ids[0]);
+  return TRUE;
+}
+
 gboolean
 bf_part_check_references (const BfPart *part, GError **error)
 {
@@ -184,5 +202,8 @@ bf_part_check_references (const BfPart *part, GError **error)
       if (!check_on (ids, "openings", i, opening->on, error))
         return FALSE;
     }
+  for (guint i = 0; i < part->parted->len; i++)
+    if (!check_parted (part, ids, i, error))
+      return FALSE;
   return TRUE;
 }

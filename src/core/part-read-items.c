@@ -240,6 +240,45 @@ bf_read_base_corners (BfReader *reader, const BfPlace *base, BfPart *part)
   read_items (reader, base, "corners", read_corner_item, part->base_corners);
 }
 
+/* The text that stands there, or NULL. Borrowed. */
+static const char *
+text_of (BfReader *reader, JsonNode *node, const char *path)
+{
+  if (JSON_NODE_HOLDS_VALUE (node) && json_node_get_value_type (node) == G_TYPE_STRING)
+    return json_node_get_string (node);
+  bf_reader_expected (reader, path, _ ("a text"), node);
+  return NULL;
+}
+
+static void
+read_parted (BfReader *reader, JsonNode *node, const char *path, BfPart *part)
+{
+  JsonArray *pair = JSON_NODE_HOLDS_ARRAY (node) ? json_node_get_array (node) : NULL;
+  const char *ids[2];
+
+  if (pair == NULL || json_array_get_length (pair) != 2)
+    {
+      bf_reader_expected (reader, path, _ ("a list of two flanges' ids"), node);
+      return;
+    }
+  for (guint k = 0; k < 2; k++)
+    ids[k] = text_of (reader, json_array_get_element (pair, k),
+                      bf_reader_item_path (reader, path, k));
+  if (ids[0] != NULL && ids[1] != NULL && !bf_part_has_parted (part, ids[0], ids[1]))
+    g_ptr_array_add (part->parted, bf_parted_new (ids[0], ids[1]));
+}
+
+void
+bf_read_parted (BfReader *reader, const BfPlace *root, BfPart *part)
+{
+  JsonArray *list = bf_read_list (reader, root, "parted");
+  const char *path = bf_reader_path (reader, root->path, "parted");
+
+  for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
+    read_parted (reader, json_array_get_element (list, i), bf_reader_item_path (reader, path, i),
+                 part);
+}
+
 /* Texts of a list, each once. */
 static void
 read_steps (BfReader *reader, const BfPlace *place, BfMade *made)
@@ -249,12 +288,11 @@ read_steps (BfReader *reader, const BfPlace *place, BfMade *made)
 
   for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
     {
-      JsonNode *node = json_array_get_element (list, i);
+      const char *step = text_of (reader, json_array_get_element (list, i),
+                                  bf_reader_item_path (reader, path, i));
 
-      if (JSON_NODE_HOLDS_VALUE (node) && json_node_get_value_type (node) == G_TYPE_STRING)
-        bf_made_set (made, json_node_get_string (node), TRUE);
-      else
-        bf_reader_expected (reader, bf_reader_item_path (reader, path, i), _ ("a text"), node);
+      if (step != NULL)
+        bf_made_set (made, step, TRUE);
     }
 }
 

@@ -244,6 +244,7 @@ read_part (BfReader *reader, const BfPlace *root, BfPart *part)
   bf_read_flanges (reader, root, part);
   bf_read_corners (reader, root, part);
   bf_read_openings (reader, root, part);
+  bf_read_parted (reader, root, part);
   bf_read_made (reader, root, part);
   read_text (reader, root, "notes", &part->notes);
 }

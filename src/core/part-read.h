@@ -14,6 +14,7 @@ void bf_read_openings (BfReader *reader, const BfPlace *root, BfPart *part);
 void bf_read_base_corners (BfReader *reader, const BfPlace *base, BfPart *part);
 
 /* What is ticked of the work; leaves the part as it is where nothing is told. */
+void bf_read_parted (BfReader *reader, const BfPlace *root, BfPart *part);
 void bf_read_made (BfReader *reader, const BfPlace *root, BfPart *part);
 
 /* The members of a bend into one that holds nothing yet. */

@@ -188,6 +188,23 @@ bf_write_openings (const BfPart *part)
   return list_node (list);
 }
 
+JsonNode *
+bf_write_parted (const BfPart *part)
+{
+  g_autoptr (JsonArray) list = json_array_new ();
+
+  for (guint i = 0; i < part->parted->len; i++)
+    {
+      const BfParted *parted = g_ptr_array_index (part->parted, i);
+      JsonArray *pair = json_array_new ();
+
+      json_array_add_string_element (pair, parted->ids[0]);
+      json_array_add_string_element (pair, parted->ids[1]);
+      json_array_add_array_element (list, pair);
+    }
+  return list_node (list);
+}
+
 JsonObject *
 bf_write_made (const BfPart *part)
 {

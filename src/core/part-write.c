@@ -219,8 +219,8 @@ write_part (const BfPart *part)
 {
   static const char *const known[] = { "format",  "version", "name",    "quantity", "units",
                                        "measure", "metal",   "cutting", "joining",  "bend",
-                                       "base",    "flanges", "corners", "openings", "made",
-                                       "notes",   NULL };
+                                       "base",    "flanges", "corners", "openings", "parted",
+                                       "made",    "notes",   NULL };
   JsonObject *root = json_object_new ();
 
   write_head (root, part);
@@ -233,6 +233,8 @@ write_part (const BfPart *part)
   json_object_set_member (root, "flanges", bf_write_flanges (part));
   json_object_set_member (root, "corners", bf_write_corners (part));
   json_object_set_member (root, "openings", bf_write_openings (part));
+  if (part->parted->len > 0)
+    json_object_set_member (root, "parted", bf_write_parted (part));
   bf_write_object (root, "made", bf_write_made (part));
   bf_write_word (root, "notes", part->notes);
   bf_keep_unknown (root, part->source, known);

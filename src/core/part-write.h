@@ -16,6 +16,7 @@
 JsonNode *bf_write_flanges (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
 JsonNode *bf_write_corners (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
 JsonNode *bf_write_openings (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
+JsonNode *bf_write_parted (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
 JsonNode *bf_write_base_corners (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
 
 /* What is ticked, an empty object where nothing is. Returns: (transfer full). */

@@ -63,6 +63,7 @@ bf_part_new (void)
   part->flanges = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_flange_free);
   part->corners = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_corner_free);
   part->openings = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_opening_free);
+  part->parted = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_parted_free);
   part->notes = g_strdup ("");
   return part;
 }
@@ -88,6 +89,15 @@ copy_opening (gconstpointer opening, gpointer unused)
   return bf_opening_copy (opening);
 }
 
+static gpointer
+copy_parted (gconstpointer parted, gpointer unused)
+{
+  const BfParted *old = parted;
+
+  (void)unused;
+  return bf_parted_new (old->ids[0], old->ids[1]);
+}
+
 BfPart *
 bf_part_copy (const BfPart *part)
 {
@@ -108,6 +118,7 @@ bf_part_copy (const BfPart *part)
   copy->flanges = g_ptr_array_copy (part->flanges, copy_flange, NULL);
   copy->corners = g_ptr_array_copy (part->corners, copy_corner, NULL);
   copy->openings = g_ptr_array_copy (part->openings, copy_opening, NULL);
+  copy->parted = g_ptr_array_copy (part->parted, copy_parted, NULL);
   copy->made = bf_made_copy (part->made);
   copy->notes = g_strdup (part->notes);
   copy->source = source_ref (part->source);
@@ -138,6 +149,7 @@ bf_part_unref (BfPart *part)
   g_ptr_array_unref (part->flanges);
   g_ptr_array_unref (part->corners);
   g_ptr_array_unref (part->openings);
+  g_ptr_array_unref (part->parted);
   bf_made_free (part->made);
   g_free (part->notes);
   g_clear_pointer (&part->source, json_object_unref);
@@ -264,6 +276,42 @@ bf_opening_free (BfOpening *opening)
   g_clear_pointer (&opening->points, g_array_unref);
   g_clear_pointer (&opening->source, json_object_unref);
   g_free (opening);
+}
+
+BfParted *
+bf_parted_new (const char *a, const char *b)
+{
+  BfParted *parted = g_new0 (BfParted, 1);
+
+  parted->ids[0] = g_strdup (a);
+  parted->ids[1] = g_strdup (b);
+  return parted;
+}
+
+void
+bf_parted_free (BfParted *parted)
+{
+  if (parted == NULL)
+    return;
+  g_free (parted->ids[0]);
+  g_free (parted->ids[1]);
+  g_free (parted);
+}
+
+gboolean
+bf_part_has_parted (const BfPart *part, const char *a, const char *b)
+{
+  g_return_val_if_fail (part != NULL && a != NULL && b != NULL, FALSE);
+
+  for (guint i = 0; i < part->parted->len; i++)
+    {
+      const BfParted *parted = g_ptr_array_index (part->parted, i);
+
+      if ((g_str_equal (parted->ids[0], a) && g_str_equal (parted->ids[1], b)) ||
+          (g_str_equal (parted->ids[0], b) && g_str_equal (parted->ids[1], a)))
+        return TRUE;
+    }
+  return FALSE;
 }
 
 const BfFlange *

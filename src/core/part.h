@@ -205,6 +205,13 @@ typedef struct
   JsonObject *source;
 } BfOpening;
 
+/* Two flanges that want the same metal of the blank, and share it: each has what lies nearer to its
+ * own bend. In which order they are named does not matter. */
+typedef struct
+{
+  char *ids[2];
+} BfParted;
+
 typedef struct
 {
   char *material;
@@ -242,6 +249,7 @@ typedef struct
   GPtrArray *flanges;      /* BfFlange, in the file's order */
   GPtrArray *corners;      /* BfCorner */
   GPtrArray *openings;     /* BfOpening */
+  GPtrArray *parted;       /* BfParted: each two flanges once */
   BfMade *made;            /* NULL: nothing is ticked yet */
   char *notes;
   JsonObject *source; /* the whole file as read; NULL for a part made here */
@@ -274,6 +282,13 @@ BfOpening *bf_opening_new (const char *on, BfOpeningShape shape) G_GNUC_WARN_UNU
 BfOpening *bf_opening_copy (const BfOpening *opening) G_GNUC_WARN_UNUSED_RESULT;
 void bf_opening_free (BfOpening *opening);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfOpening, bf_opening_free)
+
+BfParted *bf_parted_new (const char *a, const char *b) G_GNUC_WARN_UNUSED_RESULT;
+void bf_parted_free (BfParted *parted);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfParted, bf_parted_free)
+
+/* Whether two flanges share the metal that both want. */
+gboolean bf_part_has_parted (const BfPart *part, const char *a, const char *b);
 
 /* The flange of that id, or NULL. */
 const BfFlange *bf_part_find_flange (const BfPart *part, const char *id);

@@ -178,6 +178,9 @@ random_part (guint32 seed)
       add_corner (rand, part, bf_part_flange (part, 0)->id, g_rand_boolean (rand) ? 1 : 0);
       add_opening (rand, part, bf_part_flange (part, 0)->id);
     }
+  if (bf_part_n_flanges (part) > 1)
+    g_ptr_array_add (part->parted, bf_parted_new (bf_part_flange (part, 1)->id,
+                                                  bf_part_flange (part, 0)->id));
   g_ptr_array_add (part->base_corners, bf_corner_new ("base", n - 1));
   add_opening (rand, part, "base");
   g_rand_free (rand);
@@ -311,4 +314,11 @@ assert_same_part (const BfPart *a, const BfPart *b, double tolerance)
   for (guint i = 0; i < a->openings->len; i++)
     assert_same_opening (g_ptr_array_index (a->openings, i), g_ptr_array_index (b->openings, i),
                          tolerance);
+  g_assert_cmpuint (a->parted->len, ==, b->parted->len);
+  for (guint i = 0; i < a->parted->len; i++)
+    {
+      const BfParted *parted = g_ptr_array_index (a->parted, i);
+
+      g_assert_true (bf_part_has_parted (b, parted->ids[0], parted->ids[1]));
+    }
 }

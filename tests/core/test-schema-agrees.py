@@ -29,7 +29,7 @@ VALUES = [0, -1, 1, 2.5, 89, 90, 91, 180, 181, 1e5, 100001, -1e5, -100001, True,
 
 # Faults of what members mean together.
 BEYOND_SCHEMA = re.compile(
-    r"expected \"base\" or a flange's id|another flange is named|hangs on itself"
+    r"expected \"base\" or a flange's id|expected a flange's id|expected two flanges, found|another flange is named|hangs on itself"
     r"|the base has \d+ edges|expected the number of an edge of the base \(0"
     r"|expected tip, start or end on a flange|there are \d+ corners|stands there twice")
 
