@@ -79,9 +79,8 @@ BfPart *bf_edit_flange_radius (const BfPart *part,
 BfPart *bf_edit_copy_all_round (const BfPart *part, const char *id) G_GNUC_WARN_UNUSED_RESULT;
 
 /* Two flanges that want the same metal of the blank share it from now on: see BfParted. */
-BfPart *bf_edit_share_metal (const BfPart *part,
-                             const char *a,
-                             const char *b) G_GNUC_WARN_UNUSED_RESULT;
+BfPart *
+bf_edit_share_metal (const BfPart *part, const char *a, const char *b) G_GNUC_WARN_UNUSED_RESULT;
 
 /* --- sizes that matter (core/edit-pins.c) --- */
 

@@ -262,8 +262,8 @@ read_parted (BfReader *reader, JsonNode *node, const char *path, BfPart *part)
       return;
     }
   for (guint k = 0; k < 2; k++)
-    ids[k] = text_of (reader, json_array_get_element (pair, k),
-                      bf_reader_item_path (reader, path, k));
+    ids[k] =
+        text_of (reader, json_array_get_element (pair, k), bf_reader_item_path (reader, path, k));
   if (ids[0] != NULL && ids[1] != NULL && !bf_part_has_parted (part, ids[0], ids[1]))
     g_ptr_array_add (part->parted, bf_parted_new (ids[0], ids[1]));
 }
@@ -288,8 +288,8 @@ read_steps (BfReader *reader, const BfPlace *place, BfMade *made)
 
   for (guint i = 0; list != NULL && i < json_array_get_length (list); i++)
     {
-      const char *step = text_of (reader, json_array_get_element (list, i),
-                                  bf_reader_item_path (reader, path, i));
+      const char *step =
+          text_of (reader, json_array_get_element (list, i), bf_reader_item_path (reader, path, i));
 
       if (step != NULL)
         bf_made_set (made, step, TRUE);

@@ -18,6 +18,7 @@
 #include "fold/checks-reliefs.h"
 #include "fold/checks-score.h"
 #include "fold/checks-stock.h"
+#include "fold/checks-wanted.h"
 #include "fold/fix-find.h"
 #include "fold/side.h"
 
@@ -242,11 +243,6 @@ outline_crosses (BfFold *fold)
 static void
 check_blank (BfFold *fold)
 {
-  BfCheck twice = { .code = "blank-overlaps-itself",
-                    .severity = BF_SEVERITY_MUST_FIX,
-                    .found = NAN,
-                    .needed = NAN,
-                    .place = fold->layout->wanted_twice_at };
   BfCheck pieces = { .code = "blank-in-pieces",
                      .severity = BF_SEVERITY_MUST_FIX,
                      .found = fold->blank.n_outer,
@@ -254,10 +250,7 @@ check_blank (BfFold *fold)
 
   if (outline_crosses (fold))
     return;
-  if (fold->layout->wanted_twice)
-    bf_checks_add (fold, twice, "base",
-                   g_strdup (_ ("Two pieces of the blank want the same metal. Shorten or inset "
-                                "the flanges there.")));
+  bf_checks_find_wanted (fold);
   if (fold->blank.n_outer != 1)
     {
       pieces.place = fold->blank.n_outer > 1

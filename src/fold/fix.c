@@ -92,6 +92,8 @@ bf_fix_words (const BfFix *fix, BfUnits units)
     case BF_FIX_LEVER:
       /* Translators: a button; a flange's name, and a length with its unit */
       return g_strdup_printf (_ ("Bend %s with a board of %s"), fix->id, value);
+    case BF_FIX_SHARE_METAL:
+      return g_strdup (_ ("Give each half of the metal"));
     case BF_FIX_NONE:
     default:
       return NULL;
@@ -104,7 +106,8 @@ static gboolean
 is_of_flange (BfFixKind kind)
 {
   return kind == BF_FIX_FLANGE_LENGTH || kind == BF_FIX_INSETS || kind == BF_FIX_RADIUS ||
-         kind == BF_FIX_PLAN_SLOTS || kind == BF_FIX_SCORE_LEFT || kind == BF_FIX_LEVER;
+         kind == BF_FIX_PLAN_SLOTS || kind == BF_FIX_SCORE_LEFT || kind == BF_FIX_LEVER ||
+         kind == BF_FIX_SHARE_METAL;
 }
 
 static gboolean
@@ -122,6 +125,10 @@ target_is_there (const BfPart *part, const BfFix *fix)
   if (is_of_opening (fix->kind))
     return fix->at < part->openings->len;
   if (fix->id == NULL)
+    return FALSE;
+  if (fix->kind == BF_FIX_SHARE_METAL &&
+      (fix->at >= bf_part_n_flanges (part) ||
+       g_str_equal (bf_part_flange (part, fix->at)->id, fix->id)))
     return FALSE;
   if (is_of_flange (fix->kind) || !g_str_equal (fix->id, "base"))
     return bf_part_find_flange (part, fix->id) != NULL;
@@ -154,6 +161,7 @@ value_is_sound (const BfFix *fix)
     case BF_FIX_RELIEF_ROUND:
     case BF_FIX_JOIN_OPEN:
     case BF_FIX_PLAN_SLOTS:
+    case BF_FIX_SHARE_METAL:
       return TRUE;
     case BF_FIX_NONE:
     default:
@@ -198,6 +206,8 @@ apply (const BfPart *part, const BfFix *fix)
       return bf_edit_flange_score_left (part, fix->id, fix->value[0]);
     case BF_FIX_LEVER:
       return bf_edit_flange_lever (part, fix->id, fix->value[0]);
+    case BF_FIX_SHARE_METAL:
+      return bf_edit_share_metal (part, fix->id, bf_part_flange (part, fix->at)->id);
     case BF_FIX_NONE:
     default:
       g_return_val_if_reached (NULL);

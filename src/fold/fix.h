@@ -21,6 +21,7 @@ typedef enum
   BF_FIX_PLAN_SLOTS,    /* id: the flange; its slots planned, not as given */
   BF_FIX_SCORE_LEFT,    /* id: the flange; value[0] what its score leaves */
   BF_FIX_LEVER,         /* id: the flange; value[0] how far from its bend it is pushed */
+  BF_FIX_SHARE_METAL,   /* id: a flange; at: the index of the other, which wants its metal too */
 } BfFixKind;
 
 typedef struct

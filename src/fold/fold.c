@@ -16,6 +16,7 @@
 #include "fold/reliefs.h"
 #include "fold/seams.h"
 #include "fold/tabs.h"
+#include "fold/wanted-twice.h"
 
 /* How far from a relief's centre, in its diameters, the scraps that it makes may reach. */
 #define SCRAP_REACH 1.5
@@ -86,9 +87,9 @@ blank_outlines (BfFold *fold)
 
   if (!bf_overlay_is_simple (walked, &place))
     {
-      fold->layout->wanted_twice = TRUE;
       fold->layout->base_crosses = !bf_part_check_outline (fold->part, NULL);
       fold->layout->wanted_twice_at = place;
+      bf_wanted_twice_find (fold);
       return unite_pieces (fold);
     }
   outlines = g_ptr_array_new_with_free_func ((GDestroyNotify)bf_ring_free);

@@ -7,7 +7,9 @@
 #include "fold/folded-corner.h"
 #include "fold/free-corners.h"
 #include "fold/layout-sides.h"
+#include "fold/parting.h"
 #include "fold/score.h"
+#include "fold/wanted-twice.h"
 
 /* ---- building ---------------------------------------------------------------------------- */
 
@@ -140,6 +142,9 @@ bf_layout_new (BfPart *part)
   layout->free_corners = g_array_new (FALSE, TRUE, sizeof (BfFreeCorner));
   layout->folded = g_array_new (FALSE, TRUE, sizeof (BfFoldedCorner));
   g_array_set_clear_func (layout->folded, (GDestroyNotify)bf_folded_corner_clear);
+  layout->partings = g_array_new (FALSE, TRUE, sizeof (BfParting));
+  g_array_set_clear_func (layout->partings, (GDestroyNotify)bf_parting_clear);
+  layout->wanted = g_array_new (FALSE, TRUE, sizeof (BfWanted));
   layout->base_edges = g_new0 (GPtrArray *, n_points + 1);
   for (guint i = 0; i < n_points; i++)
     layout->base_edges[i] = g_ptr_array_new ();
@@ -161,6 +166,8 @@ bf_layout_free (BfLayout *layout)
   g_array_unref (layout->meetings);
   g_array_unref (layout->free_corners);
   g_array_unref (layout->folded);
+  g_array_unref (layout->partings);
+  g_array_unref (layout->wanted);
   for (guint i = 0; i < layout->n_flaps; i++)
     {
       BfFlap *flap = &layout->flaps[i];
@@ -268,4 +275,5 @@ bf_layout_unfold (BfLayout *layout)
     unfold_children (layout, &layout->flaps[layout->order[i]]);
   bf_folded_corners_find (layout, layout->folded);
   bf_free_corners_find (layout);
+  bf_partings_find (layout);
 }

@@ -105,6 +105,8 @@ typedef struct _BfLayout
   GArray *meetings;       /* BfMeeting */
   GArray *free_corners;   /* BfFreeCorner: what is to be rounded or chamfered */
   GArray *folded;         /* BfFoldedCorner, in order of the meetings that are folded */
+  GArray *partings;       /* BfParting: see fold/parting.h */
+  GArray *wanted;         /* BfWanted: see fold/wanted-twice.h */
   gboolean base_crosses;  /* the base's own outline crosses itself */
   gboolean wanted_twice;  /* some metal of the blank is wanted by two pieces, */
   BfVec2 wanted_twice_at; /* here */

@@ -4,14 +4,23 @@
 
 #include "core/tolerance.h"
 #include "fold/free-corners.h"
+#include "fold/parting.h"
 #include "fold/side.h"
 #include "fold/stretches.h"
+
+/* What hangs on a flat, walked by itself: it goes in after a point of the flat's own ring. */
+typedef struct
+{
+  BfVec2 after;
+  BfRing *ring;
+} Carried;
 
 typedef struct
 {
   const BfLayout *layout;
   gboolean whole; /* out and round every flap, slits opened */
   BfRing *ring;
+  GArray *carried; /* Carried: flaps go there and not into the ring; NULL for none */
 } Walk;
 
 static void walk_flap (Walk *walk, const BfFlap *flap);
@@ -159,6 +168,24 @@ emit_step (Walk *walk, const BfStretch *stretch, const BfFlap *flap, BfSideName 
 }
 
 static void
+walk_carried (Walk *walk, const BfFlap *flap)
+{
+  Walk around = { walk->layout, TRUE, walk->ring, NULL };
+  Carried carried = { .ring = bf_ring_new () };
+
+  if (walk->carried == NULL)
+    {
+      walk_flap (&around, flap);
+      bf_ring_free (carried.ring);
+      return;
+    }
+  around.ring = carried.ring;
+  carried.after = bf_ring_vertex (walk->ring, bf_ring_size (walk->ring) - 1)->p;
+  walk_flap (&around, flap);
+  g_array_append_val (walk->carried, carried);
+}
+
+static void
 walk_stretch (Walk *walk, const BfStretch *stretch)
 {
   guint n = bf_stretch_n_flaps (stretch);
@@ -174,7 +201,7 @@ walk_stretch (Walk *walk, const BfStretch *stretch)
       if (zone_shows (walk, flap, BF_SIDE_START))
         emit (walk, bf_stretch_point (stretch, start, tangent));
       if (walk->whole)
-        walk_flap (walk, flap);
+        walk_carried (walk, flap);
       if (zone_shows (walk, flap, BF_SIDE_END))
         emit (walk, bf_stretch_point (stretch, end, tangent));
       if (has_step (flap, BF_SIDE_END))
@@ -240,12 +267,81 @@ walk_flat (Walk *walk, const BfFlap *flap, const GArray *stretches)
 }
 
 static void
+clear_carried (gpointer data)
+{
+  g_clear_pointer (&((Carried *)data)->ring, bf_ring_free);
+}
+
+/* The vertex with which the ring of a flat leaves the line of its own bend. */
+static guint
+first_off_root (const BfFlap *flap, const BfRing *ring)
+{
+  double middle = (bf_flap_zone_u (flap, BF_SIDE_START) + bf_flap_zone_u (flap, BF_SIDE_END)) / 2.0;
+  BfVec2 root = bf_flap_to_blank (flap, middle, 0.0);
+  double nearest = G_MAXDOUBLE;
+  guint n = bf_ring_size (ring), first = 0;
+
+  for (guint i = 0; i < n; i++)
+    {
+      BfVec2 a = bf_ring_vertex (ring, i)->p, b = bf_ring_vertex (ring, (i + 1) % n)->p;
+      double off =
+          bf_vec2_distance (a, root) + bf_vec2_distance (root, b) - bf_vec2_distance (a, b);
+
+      if (off < nearest)
+        {
+          nearest = off;
+          first = (i + 1) % n;
+        }
+    }
+  return first;
+}
+
+static void
+append_ring (BfRing *ring, const BfRing *more)
+{
+  for (guint i = 0; i < bf_ring_size (more); i++)
+    bf_ring_add (ring, bf_ring_vertex (more, i)->p, bf_ring_vertex (more, i)->bulge);
+}
+
+/* The same of a flat that gives up metal: its own ring is cut, and then what it carries put back
+ * where it hangs. */
+static void
+walk_cut_flat (Walk *walk, const BfFlap *flap, const GArray *stretches)
+{
+  g_autoptr (GArray) carried = g_array_new (FALSE, FALSE, sizeof (Carried));
+  g_autoptr (BfRing) ring = NULL;
+  Walk own = { walk->layout, TRUE, bf_ring_new (), carried };
+  guint first, n, next = 0;
+
+  g_array_set_clear_func (carried, clear_carried);
+  walk_flat (&own, flap, stretches);
+  ring = bf_partings_cut (walk->layout, index_of (walk, flap), own.ring);
+  first = first_off_root (flap, ring);
+  n = bf_ring_size (ring);
+  for (guint i = 0; i < n; i++)
+    {
+      const BfVertex *v = bf_ring_vertex (ring, (first + i) % n);
+      const Carried *hung = &g_array_index (carried, Carried, next);
+
+      bf_ring_add (walk->ring, v->p, v->bulge);
+      if (next < carried->len && bf_vec2_distance (v->p, hung->after) < BF_TOLERANCE_ZERO)
+        {
+          append_ring (walk->ring, hung->ring);
+          next++;
+        }
+    }
+}
+
+static void
 walk_flap (Walk *walk, const BfFlap *flap)
 {
   g_autoptr (GArray) stretches = bf_stretches_new (walk->layout, index_of (walk, flap));
 
   emit_foot (walk, flap, stretches, BF_SIDE_START);
-  walk_flat (walk, flap, stretches);
+  if (bf_partings_cut_flap (walk->layout, index_of (walk, flap)))
+    walk_cut_flat (walk, flap, stretches);
+  else
+    walk_flat (walk, flap, stretches);
   emit_foot (walk, flap, stretches, BF_SIDE_END);
 }
 
@@ -270,14 +366,12 @@ walk_base (Walk *walk)
 /* ---- rings --------------------------------------------------------------------------------- */
 
 BfRing *
-bf_outline_face (const BfLayout *layout, int flap)
+bf_outline_flat (const BfLayout *layout, int flap)
 {
   g_autoptr (BfRing) ring = bf_ring_new ();
-  Walk walk = { layout, FALSE, ring };
+  Walk walk = { layout, FALSE, ring, NULL };
 
-  if (flap < 0)
-    walk_base (&walk);
-  else if (layout->flaps[flap].placed)
+  if (layout->flaps[flap].placed)
     {
       g_autoptr (GArray) stretches = bf_stretches_new (layout, flap);
       walk_flat (&walk, &layout->flaps[flap], stretches);
@@ -287,10 +381,25 @@ bf_outline_face (const BfLayout *layout, int flap)
 }
 
 BfRing *
+bf_outline_face (const BfLayout *layout, int flap)
+{
+  g_autoptr (BfRing) ring = NULL;
+  Walk walk = { layout, FALSE, NULL, NULL };
+
+  if (flap >= 0)
+    return bf_partings_cut (layout, flap, bf_outline_flat (layout, flap));
+  ring = bf_ring_new ();
+  walk.ring = ring;
+  walk_base (&walk);
+  bf_outline_tidy (ring);
+  return g_steal_pointer (&ring);
+}
+
+BfRing *
 bf_outline_blank (const BfLayout *layout)
 {
   g_autoptr (BfRing) ring = bf_ring_new ();
-  Walk walk = { layout, TRUE, ring };
+  Walk walk = { layout, TRUE, ring, NULL };
 
   walk_base (&walk);
   bf_outline_tidy (ring);
@@ -307,61 +416,6 @@ bf_outline_zone (const BfFlap *flap, BfVec2 zone[4])
   zone[1] = bf_flap_to_blank (flap, end, parent_w);
   zone[2] = bf_flap_to_blank (flap, end, 0.0);
   zone[3] = bf_flap_to_blank (flap, start, 0.0);
-}
-
-/* The way between two vertices is as long as nothing. */
-static gboolean
-is_double (BfVec2 a, BfVec2 b)
-{
-  return bf_vec2_distance (a, b) < BF_TOLERANCE_ZERO;
-}
-
-/* A point at which a straight line runs straight on. */
-static gboolean
-is_midway (const BfVertex *before, const BfVertex *v, const BfVertex *after)
-{
-  BfVec2 in = bf_vec2_sub (v->p, before->p), out = bf_vec2_sub (after->p, v->p);
-  double in_length = bf_vec2_length (in), out_length = bf_vec2_length (out);
-
-  return fabs (before->bulge) + fabs (v->bulge) < BF_TOLERANCE_ZERO &&
-         out_length > BF_TOLERANCE_ZERO &&
-         fabs (bf_vec2_cross (in, out)) < BF_TOLERANCE_ZERO * MAX (in_length, out_length) &&
-         bf_vec2_dot (in, out) > 0.0;
-}
-
-/* Of points in one place the last is kept: what leaves it is what counts. */
-static void
-drop_doubles (GArray *vertices)
-{
-  for (guint i = vertices->len; i-- > 0 && vertices->len > 1;)
-    {
-      const BfVertex *v = &g_array_index (vertices, BfVertex, i);
-      const BfVertex *after = &g_array_index (vertices, BfVertex, (i + 1) % vertices->len);
-
-      if (is_double (v->p, after->p))
-        g_array_remove_index (vertices, i);
-    }
-}
-
-void
-bf_outline_tidy (BfRing *ring)
-{
-  GArray *old = ring->vertices;
-  GArray *kept = g_array_sized_new (FALSE, FALSE, sizeof (BfVertex), old->len);
-
-  drop_doubles (old);
-  for (guint i = 0; i < old->len; i++)
-    {
-      const BfVertex *v = &g_array_index (old, BfVertex, i);
-      const BfVertex *before = kept->len > 0 ? &g_array_index (kept, BfVertex, kept->len - 1)
-                                             : &g_array_index (old, BfVertex, old->len - 1);
-      const BfVertex *after = &g_array_index (old, BfVertex, (i + 1) % old->len);
-
-      if (!is_midway (before, v, after))
-        g_array_append_vals (kept, v, 1);
-    }
-  g_array_unref (old);
-  ring->vertices = kept;
 }
 
 BfRing *

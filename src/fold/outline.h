@@ -13,6 +13,9 @@
 /* One face in the blank before reliefs: the base for −1, else that flap's flat. */
 BfRing *bf_outline_face (const BfLayout *layout, int flap) G_GNUC_WARN_UNUSED_RESULT;
 
+/* A flap's flat with what it gives up to flaps that want the same metal. */
+BfRing *bf_outline_flat (const BfLayout *layout, int flap) G_GNUC_WARN_UNUSED_RESULT;
+
 /* The four corners of a flap's bend zone: parent's tangent start, end; flap's tangent end, start.
  */
 void bf_outline_zone (const BfFlap *flap, BfVec2 zone[4]);

@@ -11,6 +11,9 @@
 /* Rings smaller than this are crumbs of rounding (a snapped edge 1 m long has less beside it). */
 #define CRUMB_MM2 1e-3
 
+/* A corner that grows stays sharp until its point runs this many times as far out as its sides. */
+#define MITRE_MAX 5.0
+
 /* GEOS says with NULL that it can't handle an operand, and callers fall back: its own words, which
  * it would print, are for nobody. */
 static void
@@ -167,7 +170,7 @@ gathered (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrArray *rings)
 static GEOSGeometry *
 united (GEOSContextHandle_t geos, BfArcFinder *finder, const GPtrArray *rings)
 {
-  g_autofree GEOSGeometry **parts = g_new0 (GEOSGeometry *, rings->len);
+  g_autofree GEOSGeometry **parts = g_new0 (GEOSGeometry *, MAX (rings->len, 1));
   guint n = 0;
   GEOSGeometry *all, *result;
 
@@ -338,6 +341,69 @@ bf_overlay_cut (const GPtrArray *outlines, const GPtrArray *tools, guint *n_oute
 
   GEOSGeom_destroy_r (geos, metal);
   GEOSGeom_destroy_r (geos, left);
+  GEOS_finish_r (geos);
+  return rings;
+}
+
+typedef GEOSGeometry *(*Overlay) (GEOSContextHandle_t geos,
+                                  const GEOSGeometry *a,
+                                  const GEOSGeometry *b);
+
+static GPtrArray *
+overlaid (Overlay overlay, const GPtrArray *a, const GPtrArray *b, guint *n_outer)
+{
+  GEOSContextHandle_t geos = open_geos ();
+  g_autoptr (BfArcFinder) finder = bf_arc_finder_new ();
+  GEOSGeometry *first, *second, *result = NULL;
+  GPtrArray *rings;
+  guint n = 0;
+
+  bf_arc_finder_set_beside (finder, a, b);
+  first = made_valid (geos, outlines_less_holes (geos, finder, a));
+  second = made_valid (geos, outlines_less_holes (geos, finder, b));
+  if (first != NULL && second != NULL)
+    result = overlay (geos, first, second);
+  rings = rings_from_geos (geos, finder, result, &n);
+  if (n_outer != NULL)
+    *n_outer = n;
+  GEOSGeom_destroy_r (geos, first);
+  GEOSGeom_destroy_r (geos, second);
+  GEOSGeom_destroy_r (geos, result);
+  GEOS_finish_r (geos);
+  return rings;
+}
+
+GPtrArray *
+bf_overlay_common (const GPtrArray *a, const GPtrArray *b, guint *n_outer)
+{
+  return overlaid (GEOSIntersection_r, a, b, n_outer);
+}
+
+GPtrArray *
+bf_overlay_less (const GPtrArray *a, const GPtrArray *b, guint *n_outer)
+{
+  return overlaid (GEOSDifference_r, a, b, n_outer);
+}
+
+GPtrArray *
+bf_overlay_grown (const GPtrArray *area, double by_mm, guint *n_outer)
+{
+  GEOSContextHandle_t geos = open_geos ();
+  g_autoptr (BfArcFinder) finder = bf_arc_finder_new ();
+  GEOSGeometry *old, *grown = NULL;
+  GPtrArray *rings;
+  guint n = 0;
+
+  bf_arc_finder_set_beside (finder, area, NULL);
+  old = made_valid (geos, outlines_less_holes (geos, finder, area));
+  if (old != NULL)
+    grown = GEOSBufferWithStyle_r (geos, old, by_mm, 1, GEOSBUF_CAP_FLAT, GEOSBUF_JOIN_MITRE,
+                                   MITRE_MAX);
+  rings = rings_from_geos (geos, finder, grown, &n);
+  if (n_outer != NULL)
+    *n_outer = n;
+  GEOSGeom_destroy_r (geos, old);
+  GEOSGeom_destroy_r (geos, grown);
   GEOS_finish_r (geos);
   return rings;
 }

@@ -22,3 +22,18 @@ GPtrArray *bf_overlay_unite (const GPtrArray *pieces) G_GNUC_WARN_UNUSED_RESULT;
 GPtrArray *bf_overlay_cut (const GPtrArray *outlines,
                            const GPtrArray *tools,
                            guint *n_outer) G_GNUC_WARN_UNUSED_RESULT;
+
+/* What two areas have in common, and what is left of one without the other; each is a list of rings
+ * as above, outer ones and holes. Points stay where they are, to the last digits: edges that lie
+ * along each other leave crumbs, which are dropped. n_outer: (out) (optional) how many of the
+ * result's rings are outer ones. Returns: (transfer full). */
+GPtrArray *bf_overlay_common (const GPtrArray *a,
+                              const GPtrArray *b,
+                              guint *n_outer) G_GNUC_WARN_UNUSED_RESULT;
+GPtrArray *
+bf_overlay_less (const GPtrArray *a, const GPtrArray *b, guint *n_outer) G_GNUC_WARN_UNUSED_RESULT;
+
+/* An area grown by so much all round, or shrunk where that is negative. Corners stay sharp, but for
+ * the very sharp ones. n_outer as above. Returns: (transfer full). */
+GPtrArray *
+bf_overlay_grown (const GPtrArray *area, double by_mm, guint *n_outer) G_GNUC_WARN_UNUSED_RESULT;

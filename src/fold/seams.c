@@ -3,6 +3,7 @@
 #include "fold/seams.h"
 
 #include "core/tolerance.h"
+#include "fold/parting.h"
 #include "fold/side.h"
 
 /* An edge in space. */
@@ -11,6 +12,16 @@ typedef struct
   BfVec3 from, to;
 } Segment;
 
+/* How much of a leg of the side is left where the flange gives metal up. */
+static double
+share_left (const BfLayout *layout, const BfFlap *flap, BfSideName name, const BfVec2 leg[2])
+{
+  BfVec2 from = bf_flap_to_blank (flap, bf_flap_u (flap, name, leg[0].x), leg[0].y);
+  BfVec2 to = bf_flap_to_blank (flap, bf_flap_u (flap, name, leg[1].x), leg[1].y);
+
+  return bf_partings_leave (layout, (int)(flap - layout->flaps), from, to);
+}
+
 /* The side's edge on the inside surface, from the flange's tangent to its first corner: where it
  * follows the neighbour. */
 static Segment
@@ -18,12 +29,17 @@ inside_edge (const BfLayout *layout, const BfFlap *flap, BfSideName name)
 {
   g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
   double depth = flap->flange->turn == BF_TURN_UP ? 0.0 : -layout->thickness_mm;
+  BfVec2 leg[2];
   BfVec3 ends[2];
 
   bf_side_trace (&flap->sides[name], MAX (bf_flap_flat_mm (flap), 0.0), points);
   for (guint i = 0; i < 2; i++)
+    leg[i] = g_array_index (points, BfVec2, MIN (i, points->len - 1));
+  leg[1] =
+      bf_vec2_along (leg[0], bf_vec2_sub (leg[1], leg[0]), share_left (layout, flap, name, leg));
+  for (guint i = 0; i < 2; i++)
     {
-      BfVec2 p = g_array_index (points, BfVec2, MIN (i, points->len - 1));
+      BfVec2 p = leg[i];
       BfVec3 at = bf_vec3_along (flap->pose.origin, flap->pose.e, bf_flap_u (flap, name, p.x));
 
       ends[i] = bf_vec3_along (bf_vec3_along (at, flap->pose.d, p.y), flap->pose.m, depth);

@@ -163,7 +163,7 @@ ROWS = [
      {'base': outline((0, 0), (200, 0), (0, 120), (200, 130)), 'flanges': []}),
     ('front is too short.*', front(length=2)),
     ('front has 0 mm of edge left.*', front(start=150, end=60)),
-    ('Two pieces of the blank want the same metal.*',
+    ('one and two want the same metal.*',
      {'base': outline((0, 0), (200, 0), (200, 120), (120, 120), (120, 60), (80, 60), (80, 120),
                       (0, 120)),
       'flanges': [{**FRONT, 'id': 'one', 'edge': 3}, {**FRONT, 'id': 'two', 'edge': 5}]}),

@@ -179,8 +179,8 @@ random_part (guint32 seed)
       add_opening (rand, part, bf_part_flange (part, 0)->id);
     }
   if (bf_part_n_flanges (part) > 1)
-    g_ptr_array_add (part->parted, bf_parted_new (bf_part_flange (part, 1)->id,
-                                                  bf_part_flange (part, 0)->id));
+    g_ptr_array_add (part->parted,
+                     bf_parted_new (bf_part_flange (part, 1)->id, bf_part_flange (part, 0)->id));
   g_ptr_array_add (part->base_corners, bf_corner_new ("base", n - 1));
   add_opening (rand, part, "base");
   g_rand_free (rand);

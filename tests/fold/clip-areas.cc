@@ -83,41 +83,6 @@ box_of (const Path &path)
   return box;
 }
 
-static double
-common_area (const Path &a, const Path &b)
-{
-  Box x = box_of (a), y = box_of (b);
-  Clipper clipper;
-  Paths result;
-
-  if (x.x1 < y.x0 || y.x1 < x.x0 || x.y1 < y.y0 || y.y1 < x.y0)
-    return 0.0;
-  clipper.AddPath (a, ptSubject, true);
-  clipper.AddPath (b, ptClip, true);
-  clipper.Execute (ctIntersection, result, pftNonZero, pftNonZero);
-  return area_of (result);
-}
-
-extern "C" double
-clip_worst_overlap (const ClipPieces *pieces, unsigned *a, unsigned *b)
-{
-  double worst = 0.0;
-
-  for (unsigned i = 0; i < pieces->paths.size (); i++)
-    for (unsigned j = i + 1; j < pieces->paths.size (); j++)
-      {
-        double area = common_area (pieces->paths[i], pieces->paths[j]);
-
-        if (area > worst)
-          {
-            worst = area;
-            *a = i;
-            *b = j;
-          }
-      }
-  return worst;
-}
-
 static Paths
 difference (const Paths &from, const Paths &what)
 {
@@ -128,6 +93,41 @@ difference (const Paths &from, const Paths &what)
   clipper.AddPaths (what, ptClip, true);
   clipper.Execute (ctDifference, result, pftNonZero, pftNonZero);
   return result;
+}
+
+static double
+common_area (const Path &a, const Path &b, const ClipPieces *tools)
+{
+  Box x = box_of (a), y = box_of (b);
+  Clipper clipper;
+  Paths result;
+
+  if (x.x1 < y.x0 || y.x1 < x.x0 || x.y1 < y.y0 || y.y1 < x.y0)
+    return 0.0;
+  clipper.AddPath (a, ptSubject, true);
+  clipper.AddPath (b, ptClip, true);
+  clipper.Execute (ctIntersection, result, pftNonZero, pftNonZero);
+  return area_of (tools != nullptr && !result.empty () ? difference (result, tools->paths) : result);
+}
+
+extern "C" double
+clip_worst_overlap (const ClipPieces *pieces, const ClipPieces *tools, unsigned *a, unsigned *b)
+{
+  double worst = 0.0;
+
+  for (unsigned i = 0; i < pieces->paths.size (); i++)
+    for (unsigned j = i + 1; j < pieces->paths.size (); j++)
+      {
+        double area = common_area (pieces->paths[i], pieces->paths[j], tools);
+
+        if (area > worst)
+          {
+            worst = area;
+            *a = i;
+            *b = j;
+          }
+      }
+  return worst;
 }
 
 extern "C" void

@@ -20,9 +20,10 @@ extern "C"
   /* What all of them cover, in mm². */
   double clip_union_area (const ClipPieces *pieces);
 
-  /* The largest area that two of them have in common; a, b: (out) which they are, if it is over 0.
-   */
-  double clip_worst_overlap (const ClipPieces *pieces, unsigned *a, unsigned *b);
+  /* The largest area that two of them have in common and no tool takes; a, b: (out) which they are,
+   * if it is over 0. tools: NULL for none. */
+  double
+  clip_worst_overlap (const ClipPieces *pieces, const ClipPieces *tools, unsigned *a, unsigned *b);
 
   /* What is left of their union when the tools are taken away, against outlines that should show
    * just that (holes run clockwise). lost_mm2, gained_mm2: (out) what the outlines lack, and what

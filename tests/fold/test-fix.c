@@ -79,6 +79,7 @@ static const Words sayings[] = {
     BF_UNITS_MM,
     "Leave 0.6 mm at the score of front" },
   { { BF_FIX_LEVER, "front", 0, { 710, 0 } }, BF_UNITS_MM, "Bend front with a board of 710 mm" },
+  { { BF_FIX_SHARE_METAL, "front", 1, { 0, 0 } }, BF_UNITS_MM, "Give each half of the metal" },
   { { BF_FIX_NONE, NULL, 0, { 0, 0 } }, BF_UNITS_MM, NULL },
 };
 
@@ -126,6 +127,9 @@ test_apply_flange (void)
   g_autoptr (BfPart) inset = applied (part, (BfFix){ BF_FIX_INSETS, "f1", 0, { 2.0, 3.0 } });
   g_autoptr (BfPart) wider = applied (part, (BfFix){ BF_FIX_RADIUS, "f1", 0, { 4.0, 0.0 } });
 
+  g_autoptr (BfPart) shared = applied (part, (BfFix){ BF_FIX_SHARE_METAL, "f1", 3, { 0.0, 0.0 } });
+
+  g_assert_true (bf_part_has_parted (shared, "f3", "f1"));
   g_assert_cmpfloat_with_epsilon (flange (longer, 1)->length_mm, 44.0, BF_TOLERANCE_SIZE_MM);
   g_assert_cmpfloat_with_epsilon (flange (longer, 0)->length_mm, 40.0, BF_TOLERANCE_SIZE_MM);
   g_assert_cmpfloat_with_epsilon (flange (inset, 1)->start_mm, 2.0, BF_TOLERANCE_SIZE_MM);
@@ -181,6 +185,9 @@ test_refused (void)
     { { BF_FIX_NONE, "f0", 0, { 1, 0 } }, BF_FIX_ERROR_NOT_THERE },
     { { BF_FIX_FLANGE_LENGTH, "f9", 0, { 40, 0 } }, BF_FIX_ERROR_NOT_THERE },
     { { BF_FIX_RELIEF_ROUND, "base", 4, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
+    { { BF_FIX_SHARE_METAL, "f0", 4, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
+    { { BF_FIX_SHARE_METAL, "f0", 0, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
+    { { BF_FIX_SHARE_METAL, "f9", 0, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
     { { BF_FIX_RELIEF_ROUND, NULL, 0, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
     { { BF_FIX_OPENING_AT, NULL, 1, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
     { { BF_FIX_FLANGE_LENGTH, "f0", 0, { 0, 0 } }, BF_FIX_ERROR_VALUE },

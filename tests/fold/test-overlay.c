@@ -678,6 +678,37 @@ test_near (void)
     }
 }
 
+/* Two squares of 10 that overlap by 4 on 4, and a disc in a square of 2: by hand. */
+static void
+test_areas (void)
+{
+  const Disc disc = { { 5.0, 5.0 }, 1.0 };
+  g_autoptr (GPtrArray) a = new_rings (), b = new_rings (), hole = new_rings ();
+  g_autoptr (GPtrArray) common = NULL, less = NULL, holed = NULL, grown = NULL, shrunk = NULL;
+  g_autoptr (GPtrArray) none = NULL;
+  guint n = 9;
+
+  g_ptr_array_add (a, rectangle (0.0, 0.0, 10.0, 10.0));
+  g_ptr_array_add (b, rectangle (6.0, 6.0, 16.0, 16.0));
+  g_ptr_array_add (hole, disc_ring (&disc));
+  common = bf_overlay_common (a, b, &n);
+  g_assert_cmpuint (n, ==, 1);
+  g_assert_cmpfloat_with_epsilon (area_of (common), 16.0, 1e-12);
+  less = bf_overlay_less (a, b, NULL);
+  g_assert_cmpfloat_with_epsilon (area_of (less), 84.0, 1e-12);
+  holed = bf_overlay_less (a, hole, &n);
+  g_assert_cmpuint (n, ==, 1);
+  g_assert_cmpuint (holed->len, ==, 2);
+  g_assert_cmpfloat_with_epsilon (area_of (holed), 100.0 - G_PI, AREA_MM2);
+  grown = bf_overlay_grown (a, 0.5, &n);
+  g_assert_cmpfloat_with_epsilon (area_of (grown), 121.0, 1e-12);
+  shrunk = bf_overlay_grown (less, -3.01, &n); /* 6 by 6 less 3 more each side: nothing thick */
+  g_assert_cmpuint (n, ==, 0);
+  none = bf_overlay_common (shrunk, a, &n);
+  g_assert_cmpuint (n, ==, 0);
+  g_assert_cmpuint (none->len, ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -696,6 +727,7 @@ main (int argc, char **argv)
   g_test_add_func ("/overlay/unite", test_unite);
   g_test_add_func ("/overlay/unite-aslant", test_unite_aslant);
   g_test_add_func ("/overlay/simple", test_simple);
+  g_test_add_func ("/overlay/areas", test_areas);
   g_test_add_func ("/overlay/random", test_random);
   g_test_add_func ("/overlay/near", test_near);
   return g_test_run ();

@@ -127,12 +127,12 @@ add_piece (ClipPieces *pieces, const GArray *points)
     clip_pieces_add (pieces, &((const BfVec2 *)(gpointer)points->data)->x, points->len);
 }
 
-/* The largest area that two pieces of the blank have in common, by another polygon library. A
- * zone's corners run clockwise. */
+/* The largest area that two pieces of the blank have in common and no relief takes, by another
+ * polygon library. A zone's corners run clockwise. */
 static double
 wanted_twice_mm2 (const BfFold *fold)
 {
-  g_autoptr (ClipPieces) pieces = clip_pieces_new ();
+  g_autoptr (ClipPieces) pieces = clip_pieces_new (), reliefs = clip_pieces_new ();
   unsigned a, b;
 
   for (guint i = 0; i < fold->faces->len + fold->bends->len; i++)
@@ -145,7 +145,14 @@ wanted_twice_mm2 (const BfFold *fold)
         g_array_append_val (points, bf_fold_bend (fold, i - fold->faces->len)->zone[k]);
       add_piece (pieces, points);
     }
-  return clip_worst_overlap (pieces, &a, &b);
+  for (guint i = 0; i < fold->reliefs->len; i++)
+    {
+      g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+
+      bf_ring_flatten (bf_fold_relief (fold, i)->ring, DEEPEST_MM, points);
+      add_piece (reliefs, points);
+    }
+  return clip_worst_overlap (pieces, reliefs, &a, &b);
 }
 
 /* How far the flange's sides are apart at its tip, out of its outline: the points that lie farthest
