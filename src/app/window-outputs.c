@@ -4,6 +4,7 @@
 
 #include "app/file-dialogs.h"
 #include "app/message.h"
+#include "app/saving.h"
 #include "app/settings.h"
 #include "app/window-private.h"
 #include "write/bench-outputs.h"
@@ -69,20 +70,6 @@ asked_free (Asked *asked)
 }
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Asked, asked_free)
 
-static gboolean
-write_output (BfWindow *self, const Kind *kind, const char *path, GError **error)
-{
-  BfPart *part = bf_document_get_part (bf_window_get_document (self));
-  g_autoptr (BfOutputs) outputs = bf_outputs_new (part, NULL, bf_window_get_paper (self));
-  g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
-  BfOutputHow how = *bf_window_get_how (self);
-
-  how.marks = bf_settings_marks (bf_window_get_settings (self), part->units);
-  how.guide_offset_mm = bf_settings_guide_offset_mm (bf_window_get_settings (self));
-  bf_outputs_set_how (outputs, &how);
-  return kind->add (outputs, batch, path, error) && bf_output_batch_commit (batch, error);
-}
-
 /* The file chosen, with the suffix that says what it is. NULL with a sentence in the window where
  * that can't be written to. Returns: (transfer full). */
 static char *
@@ -108,25 +95,90 @@ path_for (BfWindow *self, GFile *file, const char *ending)
   return NULL;
 }
 
+/* One file being saved. */
+typedef struct
+{
+  BfWindow *window;
+  const Kind *kind;
+  char *path;
+  BfOutputs *outputs;
+} Job;
+
+static void
+job_free (Job *job)
+{
+  g_object_unref (job->window);
+  g_free (job->path);
+  bf_outputs_free (job->outputs);
+  g_free (job);
+}
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Job, job_free)
+
+/* In a thread: what it draws was folded before, and does not change. */
+static gboolean
+save_it (gpointer data, GError **error)
+{
+  Job *job = data;
+  g_autoptr (BfOutputBatch) batch = bf_output_batch_new ();
+
+  return job->kind->add (job->outputs, batch, job->path, error) &&
+         bf_output_batch_commit (batch, error);
+}
+
+static void
+saved_cb (gpointer data, const GError *error)
+{
+  g_autoptr (Job) job = data;
+  g_autofree char *name = g_filename_display_basename (job->path);
+  g_autofree char *words = NULL;
+  g_autoptr (GFile) saved = NULL;
+
+  if (!gtk_widget_get_mapped (GTK_WIDGET (job->window)))
+    return;
+  if (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
+    {
+      bf_window_notify (job->window, _ ("Stopped: nothing was saved."));
+      return;
+    }
+  if (error != NULL)
+    {
+      bf_message_show (GTK_WINDOW (job->window), _ ("The file was not saved"), error->message);
+      return;
+    }
+  saved = g_file_new_for_path (job->path);
+  /* Translators: %s is a file's name */
+  words = g_strdup_printf (_ ("Saved “%s”."), name);
+  bf_window_notify_file (job->window, words, saved);
+}
+
+static BfOutputs *
+outputs_of (BfWindow *self)
+{
+  BfPart *part = bf_document_get_part (bf_window_get_document (self));
+  BfOutputs *outputs = bf_outputs_new (part, NULL, bf_window_get_paper (self));
+  BfOutputHow how = *bf_window_get_how (self);
+
+  how.marks = bf_settings_marks (bf_window_get_settings (self), part->units);
+  how.guide_offset_mm = bf_settings_guide_offset_mm (bf_window_get_settings (self));
+  bf_outputs_set_how (outputs, &how);
+  return outputs;
+}
+
 static void
 chosen_cb (GFile *file, gpointer user_data)
 {
   g_autoptr (Asked) asked = user_data;
-  g_autoptr (GError) error = NULL;
   g_autofree char *path = file != NULL ? path_for (asked->window, file, asked->kind->suffix) : NULL;
+  Job *job;
 
   if (path == NULL)
     return;
-  if (!write_output (asked->window, asked->kind, path, &error))
-    {
-      bf_message_show (GTK_WINDOW (asked->window), _ ("The file was not saved"), error->message);
-      return;
-    }
-  g_autoptr (GFile) saved = g_file_new_for_path (path);
-  g_autofree char *name = g_filename_display_basename (path);
-  /* Translators: %s is a file's name */
-  g_autofree char *words = g_strdup_printf (_ ("Saved “%s”."), name);
-  bf_window_notify_file (asked->window, words, saved);
+  job = g_new0 (Job, 1);
+  job->window = g_object_ref (asked->window);
+  job->kind = asked->kind;
+  job->path = g_steal_pointer (&path);
+  job->outputs = outputs_of (asked->window);
+  bf_saving_run (GTK_WINDOW (asked->window), save_it, saved_cb, job);
 }
 
 void

@@ -25,5 +25,6 @@ typedef struct
   gconstpointer data;
 } BfPdfPages;
 
-/* All pages as one PDF. Returns: (transfer full), or NULL with BF_WRITE_ERROR_DRAWING. */
+/* All pages as one PDF. Returns: (transfer full), or NULL with BF_WRITE_ERROR_DRAWING, or
+ * as bf_output_watch_step() has it. */
 GBytes *bf_pdf_pages (const BfPdfPages *pages, GError **error) G_GNUC_WARN_UNUSED_RESULT;

@@ -113,6 +113,31 @@ def kerf_and_bend_lines_are_as_asked(program, folder):
     assert content(folder / 'window.svg') == content(folder / 'line.svg')
 
 
+def a_long_job_shows_how_far_it_is_and_stops(program, folder):
+    """A blank of 50 m takes hundreds of pages: the window tells which, and Stop leaves nothing."""
+    part = json.loads((EXAMPLES / 'lever-rail.benchfold').read_text())
+    part['name'] = 'Long rail'
+    part['base']['outline'] = [[0, 0], [50000, 0], [50000, 120], [0, 120]]
+    part['flanges'], part['openings'] = [], [
+        {'on': 'base', 'shape': 'round', 'at': [100 + 150 * i, 60], 'diameter': 8} for i in range(320)]
+    part.pop('corners', None)
+    path = folder / 'long.benchfold'
+    path.write_text(json.dumps(part))
+    with gui.App(program, path) as app:
+        app.titled('Long rail')
+        app.key('alt+2')
+        app.shown('push button', r'Print all \(\d\d\d pages\)')
+        app.key('alt+a')
+        app.click(app.shown('push button', 'Save as PDF…'))
+        app.type_path('Save the template', folder / 'stopped')
+        app.dialogue('Saving')
+        app.shown(None, r'Page \d+ of \d+')
+        app.key('alt+s')
+        app.shown(None, r'Stopped: nothing was saved\.')
+        assert not (folder / 'stopped.pdf').exists()
+        app.focus()
+
+
 def a_file_that_is_there_is_not_written_over(program, folder):
     there = folder / 'there.svg'
     there.write_text('mine')
@@ -358,6 +383,7 @@ gui.main([
     what_was_saved_is_shown_in_its_folder,
     a_service_gets_a_folder,
     kerf_and_bend_lines_are_as_asked,
+    a_long_job_shows_how_far_it_is_and_stops,
     a_file_that_is_there_is_not_written_over,
     steps_are_ticked_and_kept,
     another_blank_has_nothing_ticked,
