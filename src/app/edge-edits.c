@@ -138,10 +138,7 @@ remove_it (BfDocument *document, BfSelection selection)
   const BfFlange *flange = bf_selection_flange (fold, selection);
 
   if (bf_selection_is_opening (selection))
-    {
-      bf_opening_remove (document, selection);
-      return BF_SELECTION_NONE;
-    }
+    return bf_opening_remove (document, selection);
   if (bf_selection_is_point (selection))
     {
       apply (document, bf_edit_remove_point (part, bf_selection_corner_at (selection)),

@@ -82,6 +82,26 @@ add_middle (BfOpeningDrag *drag, const BfFold *fold, BfSelection own)
   add_line (drag, 1, (box.min.y + box.max.y) / 2.0);
 }
 
+/* What the whole lines up with: other openings of the face. A point: the other points. */
+static void
+add_lines (BfOpeningDrag *drag, BfSurfaceScene *scene, BfSelection own)
+{
+  const BfFold *fold = bf_surface_scene_get_fold (scene);
+  const BfOpening *opening = bf_surface_opening_result (fold, own)->asked;
+  const GArray *edges = bf_surface_scene_get_edges (scene);
+
+  for (guint i = 0; drag->point >= 0 && i < opening->points->len; i++)
+    for (guint axis = 0; axis < 2 && (int)i != drag->point; axis++)
+      add_line (drag, axis, along (g_array_index (opening->points, BfVec2, i), axis));
+  for (guint i = 0; drag->point < 0 && i < edges->len; i++)
+    {
+      BfSelection other = bf_surface_edge (edges, i)->selection;
+      if (bf_selection_is_opening (other) && bf_selection_point_of_opening (other) < 0 &&
+          other.face == own.face && !bf_selection_is_same (other, own))
+        add_lines_with (drag, fold, own, other);
+    }
+}
+
 static gboolean
 find_axes_px (BfOpeningDrag *drag, BfSurfaceScene *scene, BfSelection selection, BfPicture picture)
 {
@@ -111,22 +131,16 @@ bf_opening_drag_begin (BfOpeningDrag *drag, BfSurfaceScene *scene, BfSelection s
 
   const BfFold *fold = bf_surface_scene_get_fold (scene);
   const BfOpeningResult *result = bf_surface_opening_result (fold, selection);
-  const GArray *edges = bf_surface_scene_get_edges (scene);
   gboolean formed = bf_surface_scene_is_formed_side (scene, px);
   if (result == NULL ||
       !find_axes_px (drag, scene, selection, formed ? BF_PICTURE_FORMED : BF_PICTURE_BLANK))
     return FALSE;
   drag->index = bf_selection_opening_index (selection);
-  drag->place_mm = bf_opening_place_mm (result->asked);
+  drag->point = bf_selection_point_of_opening (selection);
+  drag->place_mm = bf_surface_opening_place (result->asked, selection);
   drag->datum_mm = bf_surface_opening_datum (fold, selection);
   add_middle (drag, fold, selection);
-  for (guint i = 0; i < edges->len; i++)
-    {
-      BfSelection other = bf_surface_edge (edges, i)->selection;
-      if (bf_selection_is_opening (other) && other.face == selection.face &&
-          !bf_selection_is_same (other, selection))
-        add_lines_with (drag, fold, selection, other);
-    }
+  add_lines (drag, scene, selection);
   return TRUE;
 }
 
@@ -158,7 +172,8 @@ bf_opening_drag_to (const BfOpeningDrag *drag, const BfPart *part, BfVec2 by_px,
                    bf_vec2_cross (drag->axes_px[0], by_px) / whole };
   BfVec2 to_mm = bf_vec2_add (drag->place_mm, by_mm);
 
-  return bf_edit_place_opening (
-      part, drag->index,
-      bf_vec2 (snapped (drag, 0, to_mm.x, step_mm), snapped (drag, 1, to_mm.y, step_mm)));
+  to_mm = bf_vec2 (snapped (drag, 0, to_mm.x, step_mm), snapped (drag, 1, to_mm.y, step_mm));
+  return drag->point < 0
+             ? bf_edit_place_opening (part, drag->index, to_mm)
+             : bf_edit_opening_move_point (part, drag->index, (guint)drag->point, to_mm);
 }

@@ -5,11 +5,13 @@
 #include "app/opening-edits.h"
 #include "app/surface-scene.h"
 
-/* A hole or cut-out that is being dragged in either picture. For surface-drag.c. */
+/* A hole or cut-out, or a point of its outline, that is being dragged in either picture. For
+ * surface-drag.c. */
 
 typedef struct
 {
   guint index;
+  int point;                 /* of its outline; −1: the whole */
   BfVec2 place_mm, datum_mm; /* as they were */
   BfVec2 axes_px[2];         /* by how many pixels it moves for a millimetre of each */
   double lines_mm[2][16];    /* where it lines up, along each */

@@ -23,6 +23,7 @@ static const Start starts[] = {
   [BF_OPENING_SLOT] = { N_ ("Slot"), { NAN, NAN }, { 20.0, 0.75 }, { 6.0, 0.25 } },
   [BF_OPENING_RECTANGLE] = { N_ ("Rectangle"), { NAN, NAN }, { 20.0, 0.75 }, { 12.0, 0.5 } },
   [BF_OPENING_KEYHOLE] = { N_ ("Keyhole"), { 10.0, 0.375 }, { 12.0, 0.5 }, { 5.0, 0.1875 } },
+  [BF_OPENING_OUTLINE] = { N_ ("Own outline"), { NAN, NAN }, { 20.0, 0.75 }, { 12.0, 0.5 } },
 };
 
 const char *
@@ -43,9 +44,9 @@ bf_opening_size_name (BfOpeningSize size)
 }
 
 const char *
-bf_opening_move_name (void)
+bf_opening_move_name (BfSelection selection)
 {
-  return _ ("Move a hole");
+  return bf_selection_point_of_opening (selection) < 0 ? _ ("Move a hole") : _ ("Move a point");
 }
 
 static const BfOpening *
@@ -111,6 +112,27 @@ start_size (const double sizes[2], BfUnits units)
   return units == BF_UNITS_IN ? sizes[1] * BF_MM_PER_INCH : sizes[0];
 }
 
+/* A rectangle, whose points are then moved. */
+static void
+begin_outline (BfOpening *opening)
+{
+  double angle = bf_deg_to_rad (opening->angle_deg);
+  BfVec2 along = { cos (angle), sin (angle) }, across = { -along.y, along.x };
+  static const double corners[4][2] = {
+    { -0.5, -0.5 }, { 0.5, -0.5 }, { 0.5, 0.5 }, { -0.5, 0.5 }
+  };
+
+  opening->points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  for (guint i = 0; i < G_N_ELEMENTS (corners); i++)
+    {
+      BfVec2 p = bf_vec2_along (opening->at_mm, along, corners[i][0] * opening->length_mm);
+      p = bf_vec2_along (p, across, corners[i][1] * opening->width_mm);
+      g_array_append_val (opening->points, p);
+    }
+  opening->at_mm = bf_vec2 (0.0, 0.0);
+  opening->length_mm = opening->width_mm = opening->angle_deg = NAN;
+}
+
 /* Lies along the edge; a keyhole's narrow part stands away from the bend, where a wall is up. */
 static BfOpening *
 opening_new (BfOpeningShape shape, const Room *room, BfUnits units)
@@ -131,6 +153,8 @@ opening_new (BfOpeningShape shape, const Room *room, BfUnits units)
   if (shape == BF_OPENING_KEYHOLE)
     opening->angle_deg =
         fmod (room->angle_deg + 450.0 + (g_str_equal (room->on, "base") ? 0.0 : 180.0), 360.0);
+  if (shape == BF_OPENING_OUTLINE)
+    begin_outline (opening);
   return opening;
 }
 
@@ -174,14 +198,18 @@ bf_opening_place (BfDocument *document, BfSelection selection, BfVec2 place_mm, 
   g_return_if_fail (BF_IS_DOCUMENT (document));
 
   const BfOpening *opening = selected (document, selection);
+  const BfPart *part = bf_document_get_part (document);
+  guint index = bf_selection_opening_index (selection);
+  int point = bf_selection_point_of_opening (selection);
   if (opening == NULL ||
-      bf_vec2_distance (bf_opening_place_mm (opening), place_mm) < BF_TOLERANCE_ZERO ||
+      bf_vec2_distance (bf_surface_opening_place (opening, selection), place_mm) <
+          BF_TOLERANCE_ZERO ||
       fabs (place_mm.x) > BF_LENGTH_MAX_MM || fabs (place_mm.y) > BF_LENGTH_MAX_MM)
     return;
   bf_document_take (document,
-                    bf_edit_place_opening (bf_document_get_part (document),
-                                           bf_selection_opening_index (selection), place_mm),
-                    bf_opening_move_name (), stepped);
+                    point < 0 ? bf_edit_place_opening (part, index, place_mm)
+                              : bf_edit_opening_move_point (part, index, (guint)point, place_mm),
+                    bf_opening_move_name (selection), stepped);
 }
 
 void
@@ -200,17 +228,43 @@ bf_opening_nudge (BfDocument *document, BfSelection selection, BfVec2 direction,
   double out = bf_vec2_dot (direction, axes[1]);
   BfVec2 by = fabs (along) >= fabs (out) ? bf_vec2 (copysign (step_mm * times, along), 0.0)
                                          : bf_vec2 (0.0, copysign (step_mm * times, out));
-  bf_opening_place (document, selection, bf_vec2_add (bf_opening_place_mm (opening), by), TRUE);
+  bf_opening_place (document, selection,
+                    bf_vec2_add (bf_surface_opening_place (opening, selection), by), TRUE);
 }
 
-void
+BfSelection
 bf_opening_remove (BfDocument *document, BfSelection selection)
 {
-  g_return_if_fail (BF_IS_DOCUMENT (document));
+  g_return_val_if_fail (BF_IS_DOCUMENT (document), selection);
 
-  if (selected (document, selection) != NULL)
-    bf_document_take (document,
-                      bf_edit_remove_opening (bf_document_get_part (document),
-                                              bf_selection_opening_index (selection)),
-                      _ ("Remove a hole"), FALSE);
+  const BfPart *part = bf_document_get_part (document);
+  guint index = bf_selection_opening_index (selection);
+  int point = bf_selection_point_of_opening (selection);
+  if (selected (document, selection) == NULL)
+    return BF_SELECTION_NONE;
+  if (point < 0)
+    {
+      bf_document_take (document, bf_edit_remove_opening (part, index), _ ("Remove a hole"), FALSE);
+      return BF_SELECTION_NONE;
+    }
+  BfPart *fewer = bf_edit_opening_remove_point (part, index, (guint)point);
+  if (fewer == NULL)
+    return selection;
+  bf_document_take (document, fewer, _ ("Remove a point"), FALSE);
+  return bf_selection_whole_opening (selection);
+}
+
+BfSelection
+bf_opening_add_point (BfDocument *document, BfSelection selection)
+{
+  g_return_val_if_fail (BF_IS_DOCUMENT (document), selection);
+
+  guint index = bf_selection_opening_index (selection);
+  int point = bf_selection_point_of_opening (selection);
+  if (selected (document, selection) == NULL || point < 0)
+    return selection;
+  bf_document_take (
+      document, bf_edit_opening_add_point (bf_document_get_part (document), index, (guint)point),
+      _ ("New point"), FALSE);
+  return bf_selection_opening_point (selection.face, index, (guint)point + 1);
 }

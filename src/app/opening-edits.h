@@ -19,7 +19,7 @@ void bf_opening_give (BfDocument *document,
                       double value,
                       gboolean stepped);
 
-/* Moves it so that its place is that. */
+/* Moves it, or the selected point of it, so that its place is that. */
 void
 bf_opening_place (BfDocument *document, BfSelection selection, BfVec2 place_mm, gboolean stepped);
 
@@ -27,10 +27,15 @@ bf_opening_place (BfDocument *document, BfSelection selection, BfVec2 place_mm, 
  * that comes nearest to the one in the blank. */
 void bf_opening_nudge (BfDocument *document, BfSelection selection, BfVec2 direction, double times);
 
-void bf_opening_remove (BfDocument *document, BfSelection selection);
+/* Takes it away, or the selected point of it, which stays where only three are left. Returns what
+ * to select then. */
+BfSelection bf_opening_remove (BfDocument *document, BfSelection selection);
+
+/* A new point after the selected one of an outline. Returns what to select then. */
+BfSelection bf_opening_add_point (BfDocument *document, BfSelection selection);
 
 /* What a size is called: "Diameter of the hole". Translated, static. */
 const char *bf_opening_size_name (BfOpeningSize size);
 
-/* The name of the step that moves one; translated, static. */
-const char *bf_opening_move_name (void);
+/* The name of the step that moves one, or a point of one; translated, static. */
+const char *bf_opening_move_name (BfSelection selection);

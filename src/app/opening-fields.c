@@ -16,9 +16,12 @@ enum
   FIELD_ALONG = BF_N_OPENING_SIZES,
   FIELD_OUT,
   N_FIELDS,
-  BUTTON_REMOVE = N_FIELDS,
+  BUTTON_ADD = N_FIELDS, /* of a point: one more after it */
+  BUTTON_REMOVE,
   N_WIDGETS
 };
+
+#define POINT_ROOM_PX 8.0
 
 /* Which of them stand together. */
 enum
@@ -59,6 +62,8 @@ is_wanted (BfOpeningFields *fields, guint which)
 
   if (opening == NULL || fields->widgets[which] == NULL)
     return FALSE;
+  if (which == BUTTON_ADD)
+    return bf_selection_point_of_opening (fields->now) >= 0;
   return which >= BF_N_OPENING_SIZES || isfinite (bf_opening_size (opening, (BfOpeningSize)which));
 }
 
@@ -77,7 +82,7 @@ size_set_cb (GtkWidget *field, double size, gboolean stepped, gpointer user_data
   const BfOpening *opening = shown (fields);
   if (opening == NULL)
     return;
-  BfVec2 place = bf_opening_place_mm (opening);
+  BfVec2 place = bf_surface_opening_place (opening, fields->now);
   datum = bf_surface_opening_datum (bf_surface_scene_get_fold (fields->scene), fields->now);
   if (field == fields->widgets[FIELD_ALONG])
     place.x = datum.x + size;
@@ -87,25 +92,42 @@ size_set_cb (GtkWidget *field, double size, gboolean stepped, gpointer user_data
 }
 
 static void
-removed_cb (BfOpeningFields *fields)
+select_then (BfOpeningFields *fields, BfSelection then)
 {
-  gtk_widget_grab_focus (fields->parent);
-  bf_opening_remove (fields->document, fields->now);
+  bf_surface_view_select (bf_surface_scene_get_view (fields->scene), then);
 }
 
 static void
-make_button (BfOpeningFields *fields)
+added_cb (BfOpeningFields *fields)
 {
-  GtkWidget *button = gtk_button_new_from_icon_name ("edit-delete-symbolic");
+  select_then (fields, bf_opening_add_point (fields->document, fields->now));
+}
 
-  gtk_widget_set_tooltip_text (button, _ ("Remove the hole"));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _ ("Remove the hole"), -1);
+static void
+removed_cb (BfOpeningFields *fields)
+{
+  gtk_widget_grab_focus (fields->parent);
+  select_then (fields, bf_opening_remove (fields->document, fields->now));
+}
+
+static void
+make_button (BfOpeningFields *fields, guint which, const char *icon, GCallback clicked_cb)
+{
+  GtkWidget *button = gtk_button_new_from_icon_name (icon);
+
   gtk_widget_add_css_class (button, "flat");
   gtk_widget_add_css_class (button, "size");
   gtk_widget_set_parent (button, fields->parent);
-  g_signal_connect_swapped (button, "clicked", G_CALLBACK (removed_cb), fields);
-  fields->widgets[BUTTON_REMOVE] = button;
+  g_signal_connect_swapped (button, "clicked", clicked_cb, fields);
+  fields->widgets[which] = button;
+}
+
+static void
+name_button (BfOpeningFields *fields, guint which, const char *name)
+{
+  gtk_widget_set_tooltip_text (fields->widgets[which], name);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (fields->widgets[which]),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
 }
 
 static void
@@ -124,7 +146,8 @@ make_widgets (BfOpeningFields *fields)
       gtk_widget_set_parent (field, fields->parent);
       fields->widgets[i] = field;
     }
-  make_button (fields);
+  make_button (fields, BUTTON_ADD, "list-add-symbolic", G_CALLBACK (added_cb));
+  make_button (fields, BUTTON_REMOVE, "edit-delete-symbolic", G_CALLBACK (removed_cb));
 }
 
 static void
@@ -132,14 +155,18 @@ show_sizes (BfOpeningFields *fields, const BfOpening *opening)
 {
   const BfFold *fold = bf_surface_scene_get_fold (fields->scene);
   BfUnits units = fold->part->units;
-  BfVec2 by =
-      bf_vec2_sub (bf_opening_place_mm (opening), bf_surface_opening_datum (fold, fields->now));
+  BfVec2 by = bf_vec2_sub (bf_surface_opening_place (opening, fields->now),
+                           bf_surface_opening_datum (fold, fields->now));
   gboolean on_base = fields->now.face == 0;
 
   for (guint i = 0; i < BF_N_OPENING_SIZES; i++)
     if (is_wanted (fields, i))
       bf_size_field_show (BF_SIZE_FIELD (fields->widgets[i]),
                           bf_opening_size (opening, (BfOpeningSize)i), units, NULL);
+  name_button (fields, BUTTON_ADD, _ ("New point after this one"));
+  name_button (fields, BUTTON_REMOVE,
+               bf_selection_point_of_opening (fields->now) < 0 ? _ ("Remove the hole")
+                                                               : _ ("Remove the point"));
   bf_size_field_set_name (BF_SIZE_FIELD (fields->widgets[FIELD_ALONG]),
                           on_base ? _ ("From the left") : _ ("Along the bend"));
   bf_size_field_set_name (BF_SIZE_FIELD (fields->widgets[FIELD_OUT]),
@@ -232,16 +259,34 @@ measure (BfOpeningFields *fields, guint group, BfFieldAsk *ask)
     }
 }
 
-/* Above the opening, as it is seen. */
-static void
-ask_for_sizes (BfOpeningFields *fields, BfFieldAsk *ask)
+/* The opening as it is seen, or the selected point with some room round it. */
+static BfBox
+box_px (BfOpeningFields *fields)
 {
   g_autoptr (GArray) px = g_array_new (FALSE, FALSE, sizeof (BfVec2));
+  const GArray *edges = bf_surface_scene_get_edges (fields->scene);
+  int at = bf_surface_edges_find (edges, fields->now);
   BfBox box = bf_box_empty ();
 
+  if (at >= 0 && bf_selection_point_of_opening (fields->now) >= 0)
+    {
+      BfVec2 point = bf_surface_view_from_blank (bf_surface_scene_get_view (fields->scene),
+                                                 bf_surface_edge (edges, (guint)at)->blank[0]);
+      return (BfBox){ { point.x - POINT_ROOM_PX, point.y - POINT_ROOM_PX },
+                      { point.x + POINT_ROOM_PX, point.y + POINT_ROOM_PX } };
+    }
   bf_surface_opening_px (fields->scene, fields->now, BF_PICTURE_BLANK, px);
   for (guint i = 0; i < px->len; i++)
     bf_box_extend (&box, g_array_index (px, BfVec2, i));
+  return box;
+}
+
+/* Above it. */
+static void
+ask_for_sizes (BfOpeningFields *fields, BfFieldAsk *ask)
+{
+  BfBox box = box_px (fields);
+
   *ask = (BfFieldAsk){ .edge = { box.min, { box.max.x, box.min.y } },
                        .outward = { 0.0, 1.0 },
                        .inside = TRUE,

@@ -53,7 +53,7 @@ cut_out_action (GtkWidget *widget, const char *name, GVariant *parameter)
   const char *word = g_variant_get_string (parameter, NULL);
   (void)name;
 
-  for (BfOpeningShape shape = BF_OPENING_ROUND; shape < BF_OPENING_OUTLINE; shape++)
+  for (BfOpeningShape shape = BF_OPENING_ROUND; shape <= BF_OPENING_OUTLINE; shape++)
     if (g_strcmp0 (bf_opening_shape_name (shape), word) == 0)
       {
         BfSelection then = bf_opening_add (bf_surface_get_document (self), now, shape);

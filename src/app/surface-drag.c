@@ -52,7 +52,7 @@ name_step (const BfPart *part, const BfFold *fold, BfSelection selection)
   if (bf_selection_is_point (selection))
     return g_strdup (_ ("Move a point"));
   if (bf_selection_is_opening (selection))
-    return g_strdup (bf_opening_move_name ());
+    return g_strdup (bf_opening_move_name (selection));
   if (selection.face == 0)
     /* Translators: %u is the number of an edge of the base, from 1 */
     return g_strdup_printf (_ ("Move base edge %u"), (guint)selection.edge + 1);

@@ -3,6 +3,7 @@
 #include "app/surface-handles.h"
 
 #include "app/edge-handle.h"
+#include "app/surface-openings.h"
 
 #define LEAST_PX 12
 
@@ -108,6 +109,19 @@ bf_surface_handles_find (BfSurfaceHandles *handles, BfSelection selection)
 
   return at >= 0 && (guint)at < handles->widgets->len ? g_ptr_array_index (handles->widgets, at)
                                                       : NULL;
+}
+
+void
+bf_surface_handles_add_stop (BfSurfaceHandles *handles, BfSelection selection, GPtrArray *stops)
+{
+  GtkWidget *handle = bf_surface_handles_find (handles, selection);
+  gboolean is_point =
+      bf_selection_is_opening (selection) && bf_selection_point_of_opening (selection) >= 0;
+
+  if (handle == NULL || (is_point && !bf_surface_offers_points (handles->scene, selection)) ||
+      (bf_selection_is_corner (selection) && !gtk_widget_is_focus (handle)))
+    return;
+  g_ptr_array_add (stops, handle);
 }
 
 BfSelection

@@ -24,5 +24,10 @@ void bf_surface_handles_allocate (BfSurfaceHandles *handles);
 /* The handle of a selection, or NULL. */
 GtkWidget *bf_surface_handles_find (BfSurfaceHandles *handles, BfSelection selection);
 
+/* Appends the handle of a selection to what Tab walks: of corners the one that has the keyboard, of
+ * points of a cut-out those of the one that is selected, of all others each. */
+void
+bf_surface_handles_add_stop (BfSurfaceHandles *handles, BfSelection selection, GPtrArray *stops);
+
 /* What the handle with the keyboard stands for; BF_SELECTION_NONE where none has it. */
 BfSelection bf_surface_handles_get_focused (BfSurfaceHandles *handles);

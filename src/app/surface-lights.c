@@ -168,6 +168,26 @@ paint_opening (BfSurfaceScene *scene,
   cairo_stroke (cr);
 }
 
+/* Points of the cut-out that one is busy with. */
+static void
+paint_opening_point (BfSurfaceScene *scene,
+                     const BfSurfaceEdge *point,
+                     cairo_t *cr,
+                     const BfSurfaceLights *lights)
+{
+  BfVec2 px[2];
+
+  if (!bf_surface_offers_points (scene, point->selection) ||
+      !bf_surface_scene_edge_px (scene, point, BF_PICTURE_BLANK, px))
+    return;
+  gboolean selected = bf_selection_is_same (point->selection, lights->selected);
+  if (selected)
+    paint_distances (scene, point->selection, cr, lights->dark);
+  paint_point (cr, px[0], selected, lights->dark);
+  if (bf_selection_is_same (point->selection, lights->focused))
+    paint_ring (cr, px, lights->dark);
+}
+
 /* The corners that can be taken hold of: the selected one, or both ends of the selected edge. */
 static void
 paint_corners (BfSurfaceScene *scene, const BfSurfaceLights *lights, cairo_t *cr)
@@ -199,7 +219,13 @@ bf_surface_lights_paint (BfSurfaceScene *scene,
   for (guint i = 0; i < edges->len; i++)
     {
       const BfSurfaceEdge *edge = bf_surface_edge (edges, i);
-      if (bf_selection_is_opening (edge->selection))
+      if (bf_selection_is_opening (edge->selection) &&
+          bf_selection_point_of_opening (edge->selection) >= 0)
+        {
+          if (picture == BF_PICTURE_BLANK)
+            paint_opening_point (scene, edge, cr, lights);
+        }
+      else if (bf_selection_is_opening (edge->selection))
         paint_opening (scene, edge->selection, picture, cr, lights);
       else
         paint_edge (scene, edge, picture, cr, lights);

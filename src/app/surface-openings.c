@@ -12,6 +12,9 @@
 /* However small a hole is, it is taken hold of from so near its middle. */
 #define LEAST_REACH_PX 5.0
 
+/* So near the pointer takes hold of a point of an outline. */
+#define POINT_REACH_PX 8.0
+
 /* Around a hole of the formed part its face is looked for so far from the rim, so many times. */
 #define BESIDE_PX 3.0
 #define N_LOOKS 8
@@ -34,6 +37,20 @@ box_of (const BfOpeningResult *result)
   return box;
 }
 
+static void
+add_points (GArray *edges, const BfFold *fold, const BfOpeningResult *result, guint index)
+{
+  for (guint i = 0; i < MIN (bf_opening_n_points (result->asked), BF_SELECTION_POINTS_MAX); i++)
+    {
+      BfVec2 p =
+          bf_fold_face_point (fold, result->face, g_array_index (result->asked->points, BfVec2, i));
+      BfSurfaceEdge edge = { .selection = bf_selection_opening_point ((int)result->face, index, i),
+                             .blank = { p, p },
+                             .formed = { p, p } };
+      g_array_append_val (edges, edge);
+    }
+}
+
 void
 bf_surface_openings_add (GArray *edges, const BfFold *fold, guint face)
 {
@@ -50,6 +67,7 @@ bf_surface_openings_add (GArray *edges, const BfFold *fold, guint face)
                              .blank = { box.min, box.max },
                              .formed = { box.min, box.max } };
       g_array_append_val (edges, edge);
+      add_points (edges, fold, result, (guint)index);
     }
 }
 
@@ -62,10 +80,31 @@ bf_surface_opening_result (const BfFold *fold, BfSelection selection)
     {
       const BfOpeningResult *result = bf_fold_opening (fold, i);
       if ((int)result->face == selection.face &&
-          index_of (fold, result) == (int)bf_selection_opening_index (selection))
+          index_of (fold, result) == (int)bf_selection_opening_index (selection) &&
+          bf_selection_point_of_opening (selection) < (int)bf_opening_n_points (result->asked))
         return result;
     }
   return NULL;
+}
+
+BfVec2
+bf_surface_opening_place (const BfOpening *opening, BfSelection selection)
+{
+  g_return_val_if_fail (opening != NULL, bf_vec2 (0.0, 0.0));
+
+  int point = bf_selection_point_of_opening (selection);
+  return point < 0 ? bf_opening_place_mm (opening) : g_array_index (opening->points, BfVec2, point);
+}
+
+gboolean
+bf_surface_offers_points (BfSurfaceScene *scene, BfSelection opening)
+{
+  g_return_val_if_fail (scene != NULL, FALSE);
+
+  BfSelection now = bf_surface_view_get_selection (bf_surface_scene_get_view (scene));
+  return bf_selection_is_opening (now) &&
+         bf_selection_is_same (bf_selection_whole_opening (now),
+                               bf_selection_whole_opening (opening));
 }
 
 /* Translators: %s is where it is: "front", "the base" */
@@ -83,6 +122,11 @@ bf_surface_opening_name (const BfFold *fold, BfSelection selection)
 
   const BfOpening *opening = result->asked;
   const char *on = result->face == 0 ? _ ("the base") : opening->on;
+  int point = bf_selection_point_of_opening (selection);
+  if (point >= 0)
+    /* Translators: the number of a corner of a cut-out's outline; %s is where the cut-out is:
+     * "front", "the base" */
+    return g_strdup_printf (_ ("Point %d of the cut-out in %s"), point + 1, on);
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wformat-nonliteral"
   g_autofree char *name = g_strdup_printf (_ (names[opening->shape]), on);
@@ -127,25 +171,6 @@ bf_surface_opening_datum (const BfFold *fold, BfSelection selection)
   return box.min;
 }
 
-/* Where the point that its place names lies in the blank. */
-static BfVec2
-place_in_blank (const BfOpeningResult *result)
-{
-  const BfOpening *opening = result->asked;
-  BfBox box = box_of (result);
-
-  if (opening->shape == BF_OPENING_KEYHOLE && bf_ring_size (result->ring) == 5)
-    {
-      /* The far side of its round is one of the ring's points, and lies opposite the narrow end. */
-      BfVec2 far = bf_ring_vertex (result->ring, 4)->p;
-      BfVec2 end = bf_vec2_scale (
-          bf_vec2_add (bf_ring_vertex (result->ring, 1)->p, bf_ring_vertex (result->ring, 2)->p),
-          0.5);
-      return bf_vec2_along (far, bf_vec2_unit (bf_vec2_sub (end, far)), opening->diameter_mm / 2.0);
-    }
-  return bf_vec2_scale (bf_vec2_add (box.min, box.max), 0.5);
-}
-
 void
 bf_surface_opening_lines (const BfFold *fold, BfSelection selection, BfVec2 lines[2][2])
 {
@@ -153,9 +178,9 @@ bf_surface_opening_lines (const BfFold *fold, BfSelection selection, BfVec2 line
   g_return_if_fail (result != NULL);
 
   BfVec2 axes[2];
-  BfVec2 at = place_in_blank (result);
-  BfVec2 by =
-      bf_vec2_sub (bf_opening_place_mm (result->asked), bf_surface_opening_datum (fold, selection));
+  BfVec2 place = bf_surface_opening_place (result->asked, selection);
+  BfVec2 at = bf_fold_face_point (fold, result->face, place);
+  BfVec2 by = bf_vec2_sub (place, bf_surface_opening_datum (fold, selection));
   bf_surface_opening_axes (fold, selection, axes);
   /* A bend takes some of the distance out from the drawn line: the bend line stands for it. */
   if (selection.face > 0)
@@ -229,17 +254,40 @@ is_in_sight (BfSurfaceScene *scene, int face, const GArray *px)
   return 2 * seen >= N_LOOKS;
 }
 
+/* Points are taken hold of where they are offered: those of the opening that one is busy with. */
+static BfSelection
+pick_point (BfSurfaceScene *scene, BfVec2 px, BfPicture picture)
+{
+  const GArray *edges = bf_surface_scene_get_edges (scene);
+
+  for (guint i = 0; picture == BF_PICTURE_BLANK && i < edges->len; i++)
+    {
+      const BfSurfaceEdge *edge = bf_surface_edge (edges, i);
+      BfVec2 at[2];
+      if (bf_selection_is_opening (edge->selection) &&
+          bf_selection_point_of_opening (edge->selection) >= 0 &&
+          bf_surface_offers_points (scene, edge->selection) &&
+          bf_surface_scene_edge_px (scene, edge, picture, at) &&
+          bf_vec2_distance (px, at[0]) < POINT_REACH_PX)
+        return edge->selection;
+    }
+  return BF_SELECTION_NONE;
+}
+
 BfSelection
 bf_surface_openings_pick (BfSurfaceScene *scene, BfVec2 px, BfPicture picture)
 {
   g_return_val_if_fail (scene != NULL, BF_SELECTION_NONE);
 
   const GArray *edges = bf_surface_scene_get_edges (scene);
+  BfSelection point = edges != NULL ? pick_point (scene, px, picture) : BF_SELECTION_NONE;
+  if (point.face >= 0)
+    return point;
   for (guint i = 0; edges != NULL && i < edges->len; i++)
     {
       BfSelection selection = bf_surface_edge (edges, i)->selection;
       g_autoptr (GArray) outline = g_array_new (FALSE, FALSE, sizeof (BfVec2));
-      if (bf_selection_is_opening (selection) &&
+      if (bf_selection_is_opening (selection) && bf_selection_point_of_opening (selection) < 0 &&
           bf_surface_opening_px (scene, selection, picture, outline) && is_inside (outline, px) &&
           (picture == BF_PICTURE_BLANK || is_in_sight (scene, selection.face, outline)))
         return selection;

@@ -7,13 +7,21 @@
 /* Holes and cut-outs on the bench top: where they are seen, and from where their place is
  * measured. Those that a corner's tab brings along are not the person's, and are left out. */
 
-/* Appends those of a face to a list of BfSurfaceEdge. */
+/* Appends those of a face to a list of BfSurfaceEdge, each with the points of its outline. */
 void bf_surface_openings_add (GArray *edges, const BfFold *fold, guint face);
 
-/* What is selected, as the fold has it; NULL where that is no opening of that face any more. */
+/* What is selected, or what a selected point belongs to, as the fold has it; NULL where that is no
+ * opening of that face any more, or no point of it. */
 const BfOpeningResult *bf_surface_opening_result (const BfFold *fold, BfSelection selection);
 
-/* "Hole in front, 6 mm", "Slot in the base, 40 mm". Returns: (transfer full). */
+/* Its place as people measure it (bf_opening_place_mm), or that of the selected point. */
+BfVec2 bf_surface_opening_place (const BfOpening *opening, BfSelection selection);
+
+/* TRUE where it is that opening or one of its points that is selected: its points are seen. */
+gboolean bf_surface_offers_points (BfSurfaceScene *scene, BfSelection opening);
+
+/* "Hole in front, 6 mm", "Slot in the base, 40 mm", "Point 2 of the cut-out in front".
+ * Returns: (transfer full). */
 char *bf_surface_opening_name (const BfFold *fold, BfSelection selection) G_GNUC_WARN_UNUSED_RESULT;
 
 /* The directions in the blank, unit vectors, that the two numbers of its place run along. */

@@ -68,8 +68,12 @@ bf_selection_is_point (BfSelection selection)
   return selection.face == 0 && bf_selection_is_corner (selection);
 }
 
-/* A hole or cut-out of a face counts up from here, by its place in the part's list. */
+/* A hole or cut-out of a face counts up from here, by its place in the part's list; the points of
+ * its outline, if it has one, in steps as large above that. */
 #define BF_SELECTION_OPENINGS (1 << 20)
+
+/* No more points of an outline than this can be selected. */
+#define BF_SELECTION_POINTS_MAX 2000
 
 static inline BfSelection
 bf_selection_opening (int face, guint opening)
@@ -77,6 +81,13 @@ bf_selection_opening (int face, guint opening)
   return (BfSelection){ face, BF_SELECTION_OPENINGS + (int)opening };
 }
 
+static inline BfSelection
+bf_selection_opening_point (int face, guint opening, guint point)
+{
+  return (BfSelection){ face, BF_SELECTION_OPENINGS * (2 + (int)point) + (int)opening };
+}
+
+/* TRUE for a point of an opening's outline, too. */
 static inline gboolean
 bf_selection_is_opening (BfSelection selection)
 {
@@ -86,7 +97,21 @@ bf_selection_is_opening (BfSelection selection)
 static inline guint
 bf_selection_opening_index (BfSelection selection)
 {
-  return (guint)(selection.edge - BF_SELECTION_OPENINGS);
+  return (guint)(selection.edge % BF_SELECTION_OPENINGS);
+}
+
+/* The point of the opening's outline; −1 for the opening as a whole. */
+static inline int
+bf_selection_point_of_opening (BfSelection selection)
+{
+  return selection.edge / BF_SELECTION_OPENINGS - 2;
+}
+
+/* The whole that a point of an opening belongs to. */
+static inline BfSelection
+bf_selection_whole_opening (BfSelection selection)
+{
+  return bf_selection_opening (selection.face, bf_selection_opening_index (selection));
 }
 
 static inline gboolean

@@ -145,7 +145,7 @@ bf_surface_measure (GtkWidget *widget,
   *natural_baseline = -1;
 }
 
-/* Tab walks: the bench, then each edge and the sizes beside it. Arrow keys walk to corners. */
+/* Tab walks: the bench, then each edge and the sizes beside it. */
 static GPtrArray *
 list_stops (BfSurface *self)
 {
@@ -156,9 +156,7 @@ list_stops (BfSurface *self)
   for (guint i = 0; edges != NULL && i < edges->len; i++)
     {
       BfSelection selection = bf_surface_edge (edges, i)->selection;
-      GtkWidget *handle = bf_surface_handles_find (self->handles, selection);
-      if (!bf_selection_is_corner (selection) || gtk_widget_is_focus (handle))
-        g_ptr_array_add (stops, handle);
+      bf_surface_handles_add_stop (self->handles, selection, stops);
       bf_surface_fields_add_stops (self->fields, selection, stops);
     }
   return stops;

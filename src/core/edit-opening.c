@@ -105,3 +105,64 @@ bf_edit_opening_give (const BfPart *part, guint index, BfOpeningSize size, doubl
   *size_of (g_ptr_array_index (copy->openings, index), size) = value;
   return copy;
 }
+
+guint
+bf_opening_n_points (const BfOpening *opening)
+{
+  g_return_val_if_fail (opening != NULL, 0);
+  return opening->shape == BF_OPENING_OUTLINE ? opening->points->len : 0;
+}
+
+/* A copy of the part, with the points of one of its outlines to be changed. */
+static BfPart *
+copy_with_points (const BfPart *part, guint index, GArray **points)
+{
+  BfPart *copy = bf_part_copy (part);
+
+  *points = ((BfOpening *)g_ptr_array_index (copy->openings, index))->points;
+  return copy;
+}
+
+static gboolean
+has_point (const BfPart *part, guint index, guint point)
+{
+  return part != NULL && index < part->openings->len &&
+         point < bf_opening_n_points (g_ptr_array_index (part->openings, index));
+}
+
+BfPart *
+bf_edit_opening_move_point (const BfPart *part, guint index, guint point, BfVec2 to_mm)
+{
+  g_return_val_if_fail (has_point (part, index, point), NULL);
+
+  GArray *points;
+  BfPart *copy = copy_with_points (part, index, &points);
+  g_array_index (points, BfVec2, point) = to_mm;
+  return copy;
+}
+
+BfPart *
+bf_edit_opening_add_point (const BfPart *part, guint index, guint after)
+{
+  g_return_val_if_fail (has_point (part, index, after), NULL);
+
+  GArray *points;
+  BfPart *copy = copy_with_points (part, index, &points);
+  BfVec2 next = g_array_index (points, BfVec2, (after + 1) % points->len);
+  BfVec2 middle = bf_vec2_scale (bf_vec2_add (g_array_index (points, BfVec2, after), next), 0.5);
+  g_array_insert_val (points, after + 1, middle);
+  return copy;
+}
+
+BfPart *
+bf_edit_opening_remove_point (const BfPart *part, guint index, guint point)
+{
+  g_return_val_if_fail (has_point (part, index, point), NULL);
+
+  GArray *points;
+  g_autoptr (BfPart) copy = copy_with_points (part, index, &points);
+  if (points->len <= 3)
+    return NULL;
+  g_array_remove_index (points, point);
+  return g_steal_pointer (&copy);
+}

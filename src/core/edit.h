@@ -173,6 +173,19 @@ BfPart *bf_edit_add_opening (const BfPart *part,
                              const BfOpening *opening) G_GNUC_WARN_UNUSED_RESULT;
 BfPart *bf_edit_remove_opening (const BfPart *part, guint index) G_GNUC_WARN_UNUSED_RESULT;
 
+/* The points of an outline (BF_OPENING_OUTLINE), as it has them: one moved; a new one in the middle
+ * between one and the next; one left out, NULL where only three are left. */
+BfPart *bf_edit_opening_move_point (const BfPart *part, guint index, guint point, BfVec2 to_mm)
+    G_GNUC_WARN_UNUSED_RESULT;
+BfPart *
+bf_edit_opening_add_point (const BfPart *part, guint index, guint after) G_GNUC_WARN_UNUSED_RESULT;
+BfPart *bf_edit_opening_remove_point (const BfPart *part,
+                                      guint index,
+                                      guint point) G_GNUC_WARN_UNUSED_RESULT;
+
+/* How many points an opening is given by: 0 for any but an outline. */
+guint bf_opening_n_points (const BfOpening *opening);
+
 /* What a shape has of sizes: a round its diameter, an outline none. */
 typedef enum
 {

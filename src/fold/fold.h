@@ -303,6 +303,10 @@ bf_solid_local (const BfSolid *slab, BfVec2 p)
 /* The index of the face of that id, or −1. */
 int bf_fold_find_face (const BfFold *fold, const char *id);
 
+/* Where a point of a face, counted as its openings are, lies in the blank; (0, 0) for a face that
+ * has no place. */
+BfVec2 bf_fold_face_point (const BfFold *fold, guint face, BfVec2 at_mm);
+
 /* The face of that id, or NULL. */
 static inline const BfFace *
 bf_fold_face_called (const BfFold *fold, const char *id)

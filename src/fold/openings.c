@@ -148,3 +148,15 @@ bf_openings_find (const BfLayout *layout, GArray *openings)
       g_array_append_val (openings, result);
     }
 }
+
+BfVec2
+bf_fold_face_point (const BfFold *fold, guint face, BfVec2 at_mm)
+{
+  g_return_val_if_fail (fold != NULL && face < fold->faces->len, bf_vec2 (0.0, 0.0));
+
+  const BfFlap *flap = face > 0 ? &fold->layout->flaps[face - 1] : NULL;
+  if (flap != NULL && !flap->placed)
+    return bf_vec2 (0.0, 0.0);
+  Place place = face_place (flap);
+  return to_blank (&place, at_mm.x, at_mm.y);
+}

@@ -86,9 +86,38 @@ def a_keyhole_is_made_from_the_popover(program, folder):
         assert keyhole['shape'] == 'keyhole' and keyhole['at'] == [100, 12], keyhole
 
 
+def an_outline_of_ones_own_is_made_point_by_point(program, folder):
+    path = write(folder, WALL)
+    with gui.App(program, path) as app:
+        click_edge(app, 'Tip of front.*', -60)
+        press_here(app, 'Hole or cut-out', stays=True)
+        press_here(app, 'Own outline')
+        has_focus(app, 'Cut-out in front')
+        walk_to(app, 'Point 1 of the cut-out in front')
+        app.key('Left')
+        give_size(app, 'Out from the bend', '11')
+        point = saved(app, path)['openings'][0]['points']
+        assert point == [[89, 11], [110, 14], [110, 26], [90, 26]], point
+        click_edge(app, 'Point 3 of the cut-out in front')
+        has_focus(app, 'Point 3 of the cut-out in front')
+        click_edge(app, 'New point after this one')
+        on_bench(app, 'push button', 'Point 5 of the cut-out in front')
+        drag(app, 'Point 4 of the cut-out in front', 0, 15)
+        app.titled('Plate (not saved)')
+        points = saved(app, path)['openings'][0]['points']
+        assert len(points) == 5 and points[3][0] == 100 and points[3][1] > 28, points
+        app.key('Delete')
+        has_focus(app, 'Cut-out in front')
+        assert len(saved(app, path)['openings'][0]['points']) == 4
+        app.key('ctrl+z', 'ctrl+z', 'ctrl+z')
+        points = saved(app, path)['openings'][0]['points']
+        assert points == [[89, 11], [110, 14], [110, 26], [90, 26]], points
+
+
 gui.main([
     a_hole_is_sized_beside_itself,
     a_slot_is_walked_and_nudged_by_keys,
     an_outline_of_ones_own_is_dragged_and_removed,
     a_keyhole_is_made_from_the_popover,
+    an_outline_of_ones_own_is_made_point_by_point,
 ])

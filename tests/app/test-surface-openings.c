@@ -233,7 +233,7 @@ test_nudges_go_where_the_arrow_points (void)
 }
 
 static const BfOpeningShape shapes[] = { BF_OPENING_ROUND, BF_OPENING_SLOT, BF_OPENING_RECTANGLE,
-                                         BF_OPENING_KEYHOLE };
+                                         BF_OPENING_KEYHOLE, BF_OPENING_OUTLINE };
 
 /* Near a bare edge, in the middle of a flange, also from its side; each is one step that leaves
  * nothing to mend, and is selected. */
@@ -261,6 +261,104 @@ test_each_shape_is_added (void)
       g_assert_null (bf_document_get_undo_name (bench.document));
       bench_clear (&bench);
     }
+}
+
+static BfVec2
+point_of (const Bench *bench, guint i, guint at)
+{
+  return g_array_index (opening (bench, i)->points, BfVec2, at);
+}
+
+/* Where each point of an outline is seen, its ring has a corner, on every face, also on one that
+ * counts the other way; it is found there only while one is busy with that outline. */
+static void
+test_points_lie_on_their_outline (void)
+{
+  for (guint i = 0; i < 2; i++)
+    {
+      Bench bench;
+      bench_init (&bench, drilled ());
+      int back = bf_fold_find_face (bf_document_get_fold (bench.document), "back");
+      BfSelection from = i == 0 ? (BfSelection){ 0, 0 } : (BfSelection){ back, BF_FLANGE_TIP };
+      BfSelection whole = bf_opening_add (bench.document, from, BF_OPENING_OUTLINE);
+      const BfFold *fold = bf_document_get_fold (bench.document);
+      const BfRing *ring = bf_surface_opening_result (fold, whole)->ring;
+      guint index = bf_selection_opening_index (whole);
+      bf_surface_scene_set_fold (bench.scene, bf_document_get_fold (bench.document));
+      const GArray *edges = bf_surface_scene_get_edges (bench.scene);
+      for (guint k = 0; k < 4; k++)
+        {
+          BfSelection point = bf_selection_opening_point (whole.face, index, k);
+          const BfSurfaceEdge *edge =
+              bf_surface_edge (edges, (guint)bf_surface_edges_find (edges, point));
+          BfVec2 px = bf_surface_view_from_blank (bench.view, edge->blank[0]);
+          double nearest = HUGE_VAL;
+          for (guint v = 0; v < bf_ring_size (ring); v++)
+            nearest = MIN (nearest, bf_vec2_distance (bf_ring_vertex (ring, v)->p, edge->blank[0]));
+          g_assert_cmpfloat (nearest, <, CLOSE);
+          bf_surface_view_select (bench.view, BF_SELECTION_NONE);
+          g_assert_false (bf_selection_is_same (bf_surface_scene_pick (bench.scene, px), point));
+          bf_surface_view_select (bench.view, whole);
+          g_assert_true (bf_selection_is_same (bf_surface_scene_pick (bench.scene, px), point));
+        }
+      g_assert_null (
+          bf_surface_opening_result (fold, bf_selection_opening_point (whole.face, index, 4)));
+      bench_clear (&bench);
+    }
+}
+
+/* A point is nudged, put, made and taken away as what it is of is; each is a step. */
+static void
+test_points_are_edited (void)
+{
+  Bench bench;
+  bench_init (&bench, drilled ());
+  BfSelection first = bf_selection_opening_point (0, 2, 0);
+  BfVec2 before = point_of (&bench, 2, 0);
+
+  bf_opening_nudge (bench.document, first, bf_vec2 (1.0, 0.0), 10.0);
+  g_assert_cmpfloat_with_epsilon (point_of (&bench, 2, 0).x, before.x + 10.0, CLOSE);
+  g_assert_cmpstr (bf_document_get_undo_name (bench.document), ==, "Move a point");
+  bf_opening_place (bench.document, first, bf_vec2 (before.x, before.y - 3.0), FALSE);
+  g_assert_cmpfloat_with_epsilon (point_of (&bench, 2, 0).y, before.y - 3.0, CLOSE);
+  bf_document_undo (bench.document);
+  bf_document_undo (bench.document);
+  g_assert_null (bf_document_get_undo_name (bench.document));
+
+  guint n = bf_opening_n_points (opening (&bench, 2));
+  BfSelection made = bf_opening_add_point (bench.document, first);
+  g_assert_cmpint (bf_selection_point_of_opening (made), ==, 1);
+  g_assert_cmpuint (bf_opening_n_points (opening (&bench, 2)), ==, n + 1);
+  BfSelection then = bf_edge_do (bench.document, made, BF_OFFER_REMOVE);
+  g_assert_true (bf_selection_is_same (then, bf_selection_whole_opening (made)));
+  g_assert_cmpuint (bf_opening_n_points (opening (&bench, 2)), ==, n);
+  while (bf_opening_n_points (opening (&bench, 2)) > 3)
+    bf_opening_remove (bench.document, first);
+  g_assert_true (bf_selection_is_same (bf_opening_remove (bench.document, first), first));
+  g_assert_cmpuint (bf_opening_n_points (opening (&bench, 2)), ==, 3);
+  bench_clear (&bench);
+}
+
+/* A dragged point goes to whole millimetres, or level with another of its outline. */
+static void
+test_a_point_is_dragged (void)
+{
+  Bench bench;
+  bench_init (&bench, drilled ());
+  BfSelection first = bf_selection_opening_point (0, 2, 0);
+  BfVec2 next = point_of (&bench, 2, 1), from = point_of (&bench, 2, 0);
+  BfVec2 px = bf_surface_view_from_blank (bench.view, from);
+  double scale = bf_surface_view_get_scale (bench.view);
+  BfSurfaceDrag *drag = bf_surface_drag_begin (bench.document, bench.scene, first, px);
+
+  g_assert_nonnull (drag);
+  bf_surface_drag_to (
+      drag, bf_vec2_add (px, bf_vec2 ((next.x - from.x + 0.4) * scale, 7.3 * scale)), FALSE);
+  bf_surface_drag_end (drag, FALSE);
+  g_assert_cmpfloat_with_epsilon (point_of (&bench, 2, 0).x, next.x, CLOSE);
+  g_assert_cmpfloat_with_epsilon (point_of (&bench, 2, 0).y, round (from.y - 7.3), 1.0);
+  g_assert_cmpfloat_with_epsilon (point_of (&bench, 2, 1).x, next.x, CLOSE);
+  bench_clear (&bench);
 }
 
 static void
@@ -310,6 +408,9 @@ main (int argc, char **argv)
   g_test_add_func ("/surface-openings/distances", test_where_distances_are_measured_from);
   g_test_add_func ("/surface-openings/dragged", test_each_is_dragged_to_whole_places);
   g_test_add_func ("/surface-openings/dragged-formed", test_one_is_dragged_on_the_formed_part);
+  g_test_add_func ("/surface-openings/points", test_points_lie_on_their_outline);
+  g_test_add_func ("/surface-openings/points-edited", test_points_are_edited);
+  g_test_add_func ("/surface-openings/point-dragged", test_a_point_is_dragged);
   g_test_add_func ("/surface-openings/nudged", test_nudges_go_where_the_arrow_points);
   g_test_add_func ("/surface-openings/added", test_each_shape_is_added);
   g_test_add_func ("/surface-openings/sizes-are-named-steps", test_sizes_are_named_steps);

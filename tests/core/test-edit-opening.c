@@ -176,6 +176,33 @@ test_unknown_members_stay (void)
   g_assert_nonnull (strstr (words, "\"mine\""));
 }
 
+static BfVec2
+point (const BfPart *part, guint i)
+{
+  return g_array_index (opening (part, 3)->points, BfVec2, i);
+}
+
+/* An outline's points are moved, added in the middle of a side, also of the last, and left out as
+ * long as three are left; other openings have none. */
+static void
+test_points_of_an_outline (void)
+{
+  g_autoptr (BfPart) part = part_new ();
+  g_autoptr (BfPart) moved = bf_edit_opening_move_point (part, 3, 1, bf_vec2 (175.0, 38.0));
+  g_autoptr (BfPart) more = bf_edit_opening_add_point (part, 3, 2);
+  g_autoptr (BfPart) fewer = bf_edit_opening_remove_point (more, 3, 0);
+
+  g_assert_cmpuint (bf_opening_n_points (opening (part, 3)), ==, 3);
+  g_assert_cmpuint (bf_opening_n_points (opening (part, 0)), ==, 0);
+  g_assert_cmpfloat (bf_vec2_distance (point (moved, 1), bf_vec2 (175.0, 38.0)), <, CLOSE);
+  g_assert_cmpfloat (bf_vec2_distance (point (part, 1), bf_vec2 (170.0, 40.0)), <, CLOSE);
+  g_assert_cmpuint (bf_opening_n_points (opening (more, 3)), ==, 4);
+  g_assert_cmpfloat (bf_vec2_distance (point (more, 3), bf_vec2 (155.0, 50.0)), <, CLOSE);
+  g_assert_cmpuint (bf_opening_n_points (opening (fewer, 3)), ==, 3);
+  g_assert_cmpfloat (bf_vec2_distance (point (fewer, 0), bf_vec2 (170.0, 40.0)), <, CLOSE);
+  g_assert_null (bf_edit_opening_remove_point (part, 3, 0));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -188,5 +215,6 @@ main (int argc, char **argv)
   g_test_add_func ("/edit-opening/added", test_one_is_added_last);
   g_test_add_func ("/edit-opening/removed", test_any_is_taken_away);
   g_test_add_func ("/edit-opening/unknown-members", test_unknown_members_stay);
+  g_test_add_func ("/edit-opening/points", test_points_of_an_outline);
   return g_test_run ();
 }
