@@ -89,7 +89,7 @@ show (BendingWindow *self)
   const BfPart *part = part_of (self);
   BfFold *fold = bf_document_get_fold (self->document);
   BfBend bend = bf_part_resolve_bend (part, NULL);
-  g_autofree char *k = bf_setup_k_words (fold), *expect = bf_setup_expect_words (fold);
+  g_autofree char *k = bf_part_k_words (fold), *expect = bf_setup_expect_words (fold);
   g_autofree char *corrected = corrected_words (part);
   g_autofree char *plan = bf_bend_plan_text (fold, part->units);
   g_autofree char *words = g_strdup_printf ("K %s. %s%s", k, expect, corrected);

@@ -160,42 +160,6 @@ bf_setup_changes (const BfFold *before, const BfFold *after)
   return g_string_free (words, empty);
 }
 
-static const char *
-rule_words (const BfBend *bend)
-{
-  switch (bend->allowance.rule)
-    {
-    case BF_ALLOWANCE_DIN_6935:
-      return _ ("by DIN 6935");
-    case BF_ALLOWANCE_HANDBOOK:
-      return _ ("by the handbook");
-    case BF_ALLOWANCE_TRIAL_BEND:
-      return _ ("by a trial bend");
-    case BF_ALLOWANCE_UNSET:
-    case BF_ALLOWANCE_K_FACTOR:
-    default:
-      if (bend->corrected != NULL && bend->allowance.k_error > 0.0)
-        return _ ("by the first one made");
-      return _ ("a rule of thumb");
-    }
-}
-
-char *
-bf_setup_k_words (const BfFold *fold)
-{
-  g_autofree char *k = NULL, *off = NULL;
-  BfBend bend;
-
-  g_return_val_if_fail (fold != NULL, NULL);
-
-  bend = bf_part_resolve_bend (fold->part, NULL);
-  k = bf_format_decimal (part_k (fold), 3);
-  off = bf_format_decimal (bf_allowance_k_error (&bend.allowance), 2);
-  /* Translators: a K-factor, how far off it may be, and where it comes from: "0.42 ± 0.06, a rule
-   * of thumb". */
-  return g_strdup_printf (_ ("%s ± %s, %s"), k, off, rule_words (&bend));
-}
-
 char *
 bf_setup_expect_words (const BfFold *fold)
 {

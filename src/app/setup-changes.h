@@ -11,10 +11,6 @@
  * they differ. Returns: (transfer full), or NULL where none does. */
 char *bf_setup_changes (const BfFold *before, const BfFold *after) G_GNUC_WARN_UNUSED_RESULT;
 
-/* "0.42 ± 0.06, a rule of thumb": the K of the part's bends and how sure it is. Returns: (transfer
- * full). */
-char *bf_setup_k_words (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
-
 /* "Expect ± 1 mm, mostly from the cutting.": of a wall's length, or of the width where there is
  * no bend. Returns: (transfer full). */
 char *bf_setup_expect_words (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;

@@ -39,6 +39,10 @@ void bf_expected_error (const BfFold *fold,
 /* What such an error comes from, in the middle of a sentence: "the marking". Translated, static. */
 const char *bf_error_source_name (BfErrorSource source);
 
+/* "0.42 ± 0.06, a rule of thumb": the K of the part's bends, how sure it is, and where it comes
+ * from. Returns: (transfer full). */
+char *bf_part_k_words (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
+
 /* "200 ± 1.5" in the part's units. Returns: (transfer full). */
 char *bf_expected_size (const BfFold *fold,
                         const BfExpectedError *error,

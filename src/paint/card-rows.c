@@ -7,6 +7,7 @@
 #include <glib/gi18n.h>
 
 #include "core/units.h"
+#include "fold/expected-error.h"
 #include "paint/cut-labels.h"
 #include "paint/cut-rows.h"
 #include "paint/figure.h"
@@ -143,6 +144,19 @@ draw_sizes (const BfWork *work, double width_mm, cairo_t *cr)
 
 /* ---- the others --------------------------------------------------------------------------- */
 
+/* Where the blank's size comes from: a trial bend says so here, too. */
+static void
+draw_k (const BfWork *work, BfVec2 middle, cairo_t *cr)
+{
+  g_autofree char *k = bf_part_k_words (work->fold), *words = NULL;
+
+  if (work->fold->bends->len == 0)
+    return;
+  /* Translators: a K-factor and where it comes from: "0.42 ± 0.06, a rule of thumb" */
+  words = g_strdup_printf (_ ("Bends: K %s"), k);
+  bf_text_show (cr, words, BF_PAGE_CAP_MM, 0.5, middle);
+}
+
 static void
 draw_pictures (const BfWork *work, double width_mm, cairo_t *cr)
 {
@@ -155,9 +169,10 @@ draw_pictures (const BfWork *work, double width_mm, cairo_t *cr)
   /* Translators: three lengths over all, the last with its unit */
   g_autofree char *words = g_strdup_printf (_ ("Over all: %s × %s × %s"), x, y, z);
 
-  bf_figure_formed (work->fold, &work->fold->formed, -1, bf_vec2 (half, PICTURES_MM - 9.0), cr);
+  bf_figure_formed (work->fold, &work->fold->formed, -1, bf_vec2 (half, PICTURES_MM - 12.5), cr);
   bf_set_source_rgb (cr, bf_okabe_ito (BF_OKABE_ITO_BLACK));
-  bf_text_show (cr, words, BF_PAGE_CAP_MM, 0.5, bf_vec2 (half / 2.0, PICTURES_MM - 4.0));
+  bf_text_show (cr, words, BF_PAGE_CAP_MM, 0.5, bf_vec2 (half / 2.0, PICTURES_MM - 8.0));
+  draw_k (work, bf_vec2 (half / 2.0, PICTURES_MM - 4.0), cr);
   cairo_translate (cr, half + COLUMN_GAP_MM, 0.0);
   cairo_translate (cr, 0.0, BF_CUT_LABELS_MM);
   room = bf_vec2 (half - BF_CUT_LABELS_MM, PICTURES_MM - 3.0 - BF_CUT_LABELS_MM);

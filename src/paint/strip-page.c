@@ -57,7 +57,7 @@ bf_strip_page_new (const BfPart *part, const BfPaper *paper, BfUnits units, cons
   page->paper = paper;
   page->units = units;
   page->date = date != NULL ? g_strdup (date) : bf_today ();
-  page->sentence = bf_setup_sentence (strip);
+  page->sentence = bf_setup_sentence (part);
   page->n_strips = (guint)((STRIPS_MM + STRIP_GAP_MM) / (strip_height (page->fold) + STRIP_GAP_MM));
   page->n_strips = CLAMP (page->n_strips, 1, MAX_STRIPS);
   return page;

@@ -89,10 +89,17 @@ test_expected (void)
   g_autoptr (BfPart) part = make_tray ();
   g_autoptr (BfFold) fold = bf_fold (part);
   g_autofree char *wall = bf_setup_expect_words (fold);
-  g_autofree char *k = bf_setup_k_words (fold);
+  g_autofree char *k = bf_part_k_words (fold), *typed_k = NULL;
+  BfAllowance typed = { .rule = BF_ALLOWANCE_K_FACTOR, .k = 0.37 };
+  g_autoptr (BfPart) own = NULL;
+  g_autoptr (BfFold) typed_fold = NULL;
 
   g_assert_cmpstr (wall, ==, "Expect ± 1 mm, mostly from the cutting.");
   g_assert_cmpstr (k, ==, "0.42 ± 0.06, a rule of thumb");
+  own = bf_edit_allowance (part, &typed);
+  typed_fold = bf_fold (own);
+  typed_k = bf_part_k_words (typed_fold);
+  g_assert_cmpstr (typed_k, ==, "0.37 ± 0.06, as you set it");
 }
 
 /* Every choice of drills is what the part has after it was chosen; a box of one's own, too. */
@@ -154,7 +161,7 @@ test_trial_fits (void)
   g_assert_nonnull (strstr (told, "K 0.42 → 0.46 by a trial bend"));
   g_assert_cmpint (bf_document_get_part (document)->bend.allowance.rule, ==,
                    BF_ALLOWANCE_TRIAL_BEND);
-  k = bf_setup_k_words (bf_document_get_fold (document));
+  k = bf_part_k_words (bf_document_get_fold (document));
   g_assert_cmpstr (k, ==, "0.46 ± 0.03, by a trial bend");
   bf_document_undo (document);
   g_assert_true (bf_document_get_part (document) == part);

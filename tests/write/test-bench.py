@@ -125,6 +125,18 @@ def test_who_decides(folder):
             assert says in ' '.join(words(path, '-f', str(page), '-l', str(page)).split()), option
 
 
+def test_card_says_where_k_is_from(folder):
+    for allowance, says in (({'rule': 'k-factor', 'k': 0.42}, 'K 0.42 ± 0.06, a rule of thumb'),
+                            ({'rule': 'k-factor', 'k': 0.3}, 'K 0.3 ± 0.06, as you set it'),
+                            ({'rule': 'din-6935'}, 'K 0.325 ± 0.06, by DIN 6935'),
+                            ({'rule': 'handbook', 'group': 'medium'}, 'by the handbook'),
+                            ({'rule': 'trial-bend', 'id': 'shed', 'k': 0.4, 'k_error': 0.03},
+                             'K 0.4 ± 0.03, by a trial bend')):
+        part = cases.tray(bend={'way': 'bar', 'inside_radius': 1.5, 'allowance': allowance})
+        shown = ' '.join(words(write(folder, part, '--card', 'k.pdf')).split())
+        assert says in shown, (says, shown[:300])
+
+
 def test_card_in_order(folder):
     """The bends stand in the order in which they can be made: a lip before its wall."""
     part = cases.tray(name='Lipped')

@@ -71,7 +71,8 @@ def test_inches(folder):
 
 def test_what_stands_on_it(folder):
     words = Strip(folder, cases.tray(name='Träy'), '--paper', 'A4').words
-    for wanted in ('Träy', 'Mild steel 1.5 mm', 'bent over a bar', 'inside radius 1.5', '0.42',
+    for wanted in ('Träy', 'Mild steel 1.5 mm, cut by me with a 125 mm disc, bent over a bar, '
+                   'corners welded, sizes outside.', 'inside radius 1.5', '0.42',
                    'print at 100 %', 'sizes in mm', '100 mm', '4 in', 'length before', 'leg 1',
                    'leg 2', 'caliper', 'Glue'):
         assert wanted in words, f'{wanted!r} is not in {words!r}'
