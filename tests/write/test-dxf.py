@@ -79,6 +79,36 @@ def test_examples(folder):
             assert len(lines) == sum(bend['turn'] == turn for bend in report['bends'])
 
 
+def drawn_arcs(doc):
+    """Centre and radius of every arc and circle that is cut."""
+    for entity in doc.modelspace():
+        if entity.dxf.layer not in ('cut-outside', 'cut-inside', 'slot'):
+            continue
+        if entity.dxftype() == 'CIRCLE':
+            yield entity.dxf.center.vec2, entity.dxf.radius
+            continue
+        points = [(v.dxf.location.vec2, v.dxf.get('bulge', 0)) for v in entity.vertices]
+        for (a, bulge), (b, _) in zip(points, points[1:] + points[:1]):
+            if bulge:
+                centre, _, _, radius = bulge_to_arc(a, b, bulge)
+                yield centre, radius
+
+
+def test_arcs_are_the_report_s(folder):
+    """As many as the report has, each with its centre and radius."""
+    n = 0
+    for path in cases.EXAMPLES:
+        doc, report = drawing(folder, path, '--units', 'mm')
+        told = [(*arc['at'], arc['radius']) for arc in report['blank']['arcs']]
+        for centre, radius in drawn_arcs(doc):
+            nearest = min(told, key=lambda arc: math.dist(arc, (centre.x, centre.y, radius)))
+            assert math.dist(nearest, (centre.x, centre.y, radius)) < 1e-4, (path.stem, centre, radius)
+            told.remove(nearest)
+            n += 1
+        assert not told, (path.stem, told)
+    assert n > 30, n
+
+
 def test_drawn_coordinates(folder):
     """Not shifted: the base's own coordinates, wherever they lie, and the bends of the report."""
     outline = [[x - 500, y + 300] for x, y in cases.TRAY['base']['outline']]

@@ -199,26 +199,35 @@ def test_lines_can_be_followed(folder):
             assert all(0.15 < line.width < 0.4 for line in lines)
 
 
+def places_of(template):
+    """Three places of every straight edge, and of every arc."""
+    for a, b in template.edges():
+        for share in (0.2, 0.5, 0.8):
+            yield tuple(s + share * (e - s) for s, e in zip(a, b))
+    for arc in template.report['blank']['arcs']:
+        for share in (0.2, 0.5, 0.8):
+            angle = math.radians(arc['from'] + share * (arc['to'] - arc['from']))
+            yield tuple(c + arc['radius'] * f(angle) for c, f in zip(arc['at'], (math.cos, math.sin)))
+
+
 def test_edges_are_printed(folder):
-    """At three places of every edge that a page shows, the printed page is dark; and each place
-    is shown by some page."""
+    """At three places of every edge and arc that a page shows, the printed page is dark; and each
+    place is shown by some page."""
     for part in (BIG, *cases.EXAMPLES[-2:]):
         template = Template(folder, part, '--paper', 'A4')
         shown = {}
         for i, (width, height) in enumerate(template.sizes):
             rows = template.raster(i)
-            for a, b in template.edges():
-                for share in (0.2, 0.5, 0.8):
-                    place = tuple(s + share * (e - s) for s, e in zip(a, b))
-                    x, y = template.on_page(i, place)
-                    if not (MARGIN + 0.3 < x < width - MARGIN - SIDE - 0.3 and FOOT < y < height - MARGIN - 0.3):
-                        continue
-                    column, row = int(x * 10), int((height - y) * 10)
-                    around = [rows[r][c] for r in (row - 1, row, row + 1)
-                              for c in (column - 1, column, column + 1)]
-                    assert min(around) < 100, f'page {i + 1}: nothing at {place}'
-                    shown[place] = True
-        places = 3 * sum(1 for _ in template.edges())
+            for place in places_of(template):
+                x, y = template.on_page(i, place)
+                if not (MARGIN + 0.3 < x < width - MARGIN - SIDE - 0.3 and FOOT < y < height - MARGIN - 0.3):
+                    continue
+                column, row = int(x * 10), int((height - y) * 10)
+                around = [rows[r][c] for r in (row - 1, row, row + 1)
+                          for c in (column - 1, column, column + 1)]
+                assert min(around) < 100, f'page {i + 1}: nothing at {place}'
+                shown[place] = True
+        places = len(set(places_of(template)))
         assert len(shown) >= 0.9 * places, f'{len(shown)} of {places} places are shown'
 
 
@@ -233,6 +242,15 @@ def test_no_ink_in_the_margin_and_no_empty_page(folder):
                 assert all(min(row[:edge] + row[-edge:]) > 200 for row in rows)
                 drawing = rows[10 * MARGIN:int(10 * (height - FOOT))]
                 assert any(min(row) < 100 for row in drawing), f'page {i + 1} is empty'
+
+
+def test_no_page_is_empty(folder):
+    """On every page of every template a line of the blank is seen, and not only in its margin that
+    the next page shows, too."""
+    for template in laid_out():
+        lines = [*template.edges(), *(bend['line'] for bend in template.report['bends'])]
+        for i in range(len(template.pages)):
+            assert any(template.shows(i, a, b) for a, b in lines), (template.report['name'], i)
 
 
 def crosses(template, i):
