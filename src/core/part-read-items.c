@@ -82,6 +82,7 @@ read_relief (BfReader *reader, const BfPlace *corner_place, BfCorner *corner)
     return;
   corner->relief = (BfReliefShape)bf_read_word (reader, &place, "shape", &bf_names_relief_shape,
                                                 BF_RELIEF_ROUND);
+  corner->along_after = bf_read_word (reader, &place, "along", &bf_names_along, 0) == 1;
   size = json_object_has_member (place.object, "size") ? "size" : "diameter";
   corner->relief_size_mm = bf_read_number (reader, &place, size, &bf_rule_length, NAN);
 }

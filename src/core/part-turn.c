@@ -46,7 +46,7 @@ turn_corner (BfCorner *corner, guint n_points)
     corner->at = (n_points - corner->at) % n_points;
   else
     corner->at = 1 - corner->at;
-  corner->was_turned = !corner->was_turned;
+  corner->along_after = !corner->along_after;
   if (corner->join == BF_JOIN_COVERS_BEFORE)
     corner->join = BF_JOIN_COVERS_AFTER;
   else if (corner->join == BF_JOIN_COVERS_AFTER)

@@ -73,12 +73,14 @@ write_flange (const BfPart *part, const BfFlange *flange)
 static JsonObject *
 write_relief (const BfCorner *corner)
 {
-  static const char *const known[] = { "shape", "diameter", "size", NULL };
+  static const char *const known[] = { "shape", "diameter", "size", "along", NULL };
   JsonObject *object = json_object_new ();
   gboolean square = corner->relief == BF_RELIEF_SQUARE;
 
   bf_write_word (object, "shape", bf_relief_shape_name (corner->relief));
   bf_write_number (object, square ? "size" : "diameter", corner->relief_size_mm);
+  if (square && corner->along_after)
+    bf_write_word (object, "along", bf_names_along.words[1]);
   bf_keep_unknown (object, bf_source_object (corner->source, "relief"), known);
   return object;
 }

@@ -187,8 +187,8 @@ typedef struct
   double gap_mm; /* NAN = not given */
   BfReliefShape relief;
   double relief_size_mm; /* diameter or side; NAN = to be worked out */
-  gboolean was_turned; /* a square relief lies along the edge after, which was the one before until
-                        * the outline was turned round; in no file */
+  gboolean along_after;  /* a square relief lies along the edge after, not the one before, which it
+                          * was until the outline was turned round */
   BfFinish finish;
   double finish_size_mm; /* NAN = not given */
   JsonObject *source;

@@ -147,7 +147,7 @@ make_square (const BfLayout *layout,
              guint n,
              BfRelief *relief)
 {
-  gboolean turned = meeting->asked != NULL && meeting->asked->was_turned;
+  gboolean turned = meeting->asked != NULL && meeting->asked->along_after;
   BfVec2 x = layout->flaps[turned ? meeting->after : meeting->before].flat_e, y = { -x.y, x.x };
   double half = 0.0;
 

@@ -28,12 +28,16 @@ bf_score_fault (const BfPart *part, const BfFlange *flange, double *left_mm)
 BfBend
 bf_bend_as_folded (const BfPart *part, const BfFlange *flange)
 {
-  BfFlange ordinary = *flange;
+  BfBend bend = bf_part_resolve_bend (part, flange);
 
   if (bf_score_fault (part, flange, NULL) == BF_SCORE_SOUND)
-    return bf_part_resolve_bend (part, flange);
-  ordinary.bend.way = BF_BEND_WAY_BAR;
-  return bf_part_resolve_bend (part, &ordinary);
+    return bend;
+  bend.way = BF_BEND_WAY_BAR;
+  bend.inside_radius_mm =
+      bf_default_radius_mm (bend.way, part->metal.thickness_mm, flange->angle_deg);
+  bend.allowance.rule = BF_ALLOWANCE_K_FACTOR;
+  bend.allowance.k = bf_default_k (bend.way, flange->angle_deg);
+  return bend;
 }
 
 /* How far from the bend's two tangents the groove's walls stand. */

@@ -24,7 +24,7 @@ typedef enum
 BfScoreFault bf_score_fault (const BfPart *part, const BfFlange *flange, double *left_mm);
 
 /* The flange's bend as it is folded: as bf_part_resolve_bend() has it, but a scored one that cannot
- * be is a bend over a bar. */
+ * be is a bend over a bar with the usual radius and K, whatever was asked of the score. */
 BfBend bf_bend_as_folded (const BfPart *part, const BfFlange *flange);
 
 /* How wide a groove with square walls must be so that a scored flap's bend closes: the zone itself,

@@ -128,6 +128,7 @@ add_corner (GRand *rand, BfPart *part, const char *on, guint at)
   corner->join = (BfJoin)choice (rand, &bf_names_join);
   corner->gap_mm = maybe (rand, step (rand, 0, 2));
   corner->relief = (BfReliefShape)choice (rand, &bf_names_relief_shape);
+  corner->along_after = corner->relief == BF_RELIEF_SQUARE && g_rand_boolean (rand);
   if (corner->relief != BF_RELIEF_UNSET)
     corner->relief_size_mm = maybe (rand, step (rand, 4, 9));
   corner->finish = (BfFinish)choice (rand, &bf_names_finish);
@@ -242,6 +243,8 @@ assert_same_corner (const BfCorner *a, const BfCorner *b, double tolerance)
   assert_number (a->gap_mm, b->gap_mm, tolerance);
   g_assert_cmpint (a->relief, ==, b->relief);
   assert_number (a->relief_size_mm, b->relief_size_mm, tolerance);
+  if (a->relief == BF_RELIEF_SQUARE)
+    g_assert_cmpint (a->along_after, ==, b->along_after);
   g_assert_cmpint (a->finish, ==, b->finish);
   assert_number (a->finish_size_mm, b->finish_size_mm, tolerance);
 }
