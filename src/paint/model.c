@@ -182,7 +182,7 @@ draw_blank (const BfModel *model, cairo_t *cr)
   for (guint i = 0; i < model->tabs->len; i++)
     draw_tab (&g_array_index (model->tabs, BfGlueTab, i), model->scale, cr);
   cairo_restore (cr);
-  style.layers = BF_BLANK_NAMES;
+  style.layers = BF_BLANK_NAMES | BF_BLANK_BEND_NOTES;
   style.turn_rad = model->turn ? G_PI / 2.0 : 0.0;
   bf_blank_view_draw (model->model, &style, cr);
 }
@@ -197,7 +197,7 @@ note_of (const BfModel *model)
   return g_strjoin (
       " ", what,
       _ ("Print on stiff paper, cut round the outline, crease along the dashes with a "
-         "blunt knife, fold."),
+         "blunt knife, fold. Up is toward you."),
       model->tabs->len > 0 ? _ ("Glue the grey tabs inside.") : NULL, NULL);
 }
 

@@ -202,6 +202,18 @@ def test_model_says_its_scale(folder):
         assert re.search(rf'1 : {scale}\.\s', text), (size, text)
 
 
+def test_model_tells_which_way_folds_go(folder):
+    """Up or down, and the angle where it is not square, along each crease."""
+    turns, angles = ['up', 'down', 'down', 'up'], [90, 60, 90, 45]
+    part = cases.tray(joining='none', flanges=[
+        {**flange, 'turn': turn, 'angle': angle}
+        for flange, turn, angle in zip(cases.TRAY['flanges'], turns, angles)])
+    text = words(write(folder, part, '--model', 'm.pdf', '--paper', 'A4'))
+    for turn, angle in zip(turns, angles):
+        assert f'fold {turn} {angle}°' in text, (turn, angle, text)
+    assert 'Up is toward you.' in text
+
+
 def test_model_is_true(folder):
     """The bend lines of a tray in paper stand as far apart as its walls, by the scale."""
     part = cases.tray(base={'outline': [[0, 0], [100, 0], [100, 60], [0, 60]]})
