@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/size-field.h"
+#include "core/defaults.h"
 #include "core/edit.h"
 #include "core/tolerance.h"
 
@@ -20,16 +21,22 @@ enum
 {
   ROW_INSET,
   ROW_TAPER,
-  N_ROWS
+  N_ROWS,
+  ROW_RELIEF = N_ROWS
 };
+
+#define N_RELIEFS (BF_END_RELIEF_NOTCH + 1)
 
 struct _BfSideBox
 {
   GtkGrid parent_instance;
   BfDocument *document;
   char *flange;
+  gboolean is_setting; /* choices are ticked by us, not by the person */
   GtkWidget *headings[N_SIDES];
   GtkWidget *fields[N_ROWS][N_SIDES];
+  GtkWidget *relief_label, *relief_boxes[N_SIDES];
+  GtkCheckButton *reliefs[N_SIDES][N_RELIEFS]; /* none for the unset one: it is one of the others */
 };
 
 G_DEFINE_FINAL_TYPE (BfSideBox, bf_side_box, GTK_TYPE_GRID)
@@ -87,6 +94,74 @@ size_set_cb (GtkWidget *field, double size, gboolean stepped, gpointer user_data
   bf_document_take (self->document, changed (self, i / N_SIDES, i % N_SIDES, size), name, stepped);
 }
 
+/* ---- end reliefs -------------------------------------------------------------------------- */
+
+static BfEndRelief
+relief_of (const BfFlange *flange, guint side)
+{
+  return side == SIDE_START ? flange->start_relief : flange->end_relief;
+}
+
+static void
+relief_cb (BfSideBox *self, GtkCheckButton *button)
+{
+  const BfPart *part = bf_document_get_part (self->document);
+  const BfFlange *flange = bf_part_find_flange (part, self->flange);
+
+  if (self->is_setting || !gtk_check_button_get_active (button) || flange == NULL)
+    return;
+  BfEndRelief reliefs[N_SIDES] = { flange->start_relief, flange->end_relief };
+  for (guint side = 0; side < N_SIDES; side++)
+    for (guint relief = BF_END_RELIEF_HOLE; relief < N_RELIEFS; relief++)
+      if (self->reliefs[side][relief] == button)
+        reliefs[side] = (BfEndRelief)relief;
+  bf_document_take (
+      self->document,
+      bf_edit_flange_end_reliefs (part, self->flange, reliefs[SIDE_START], reliefs[SIDE_END]),
+      _ ("End relief"), FALSE);
+}
+
+/* "Hole" alone does not say whose. */
+static void
+name_reliefs (BfSideBox *self, guint side)
+{
+  static const char *const names[N_SIDES][N_RELIEFS] = {
+    { [BF_END_RELIEF_HOLE] = N_ ("Hole at the start"),
+      [BF_END_RELIEF_NOTCH] = N_ ("Notch at the start") },
+    { [BF_END_RELIEF_HOLE] = N_ ("Hole at the end"),
+      [BF_END_RELIEF_NOTCH] = N_ ("Notch at the end") },
+  };
+
+  for (guint relief = BF_END_RELIEF_HOLE; relief < N_RELIEFS; relief++)
+    gtk_accessible_update_property (GTK_ACCESSIBLE (self->reliefs[side][relief]),
+                                    GTK_ACCESSIBLE_PROPERTY_LABEL, _ (names[side][relief]), -1);
+}
+
+/* They matter where a side is set in, and are shown where they are asked. */
+static void
+show_reliefs (BfSideBox *self, const BfFlange *flange, guint sides)
+{
+  const BfPart *part = bf_document_get_part (self->document);
+  gboolean any = FALSE;
+
+  self->is_setting = TRUE;
+  for (guint side = 0; side < N_SIDES; side++)
+    {
+      BfEndRelief asked = relief_of (flange, side);
+      gboolean shown = (sides & (1U << side)) != 0 &&
+                       (asked != BF_END_RELIEF_UNSET || size_of (flange, ROW_INSET, side) > 0.0);
+      gtk_widget_set_visible (self->relief_boxes[side], shown);
+      any |= shown;
+      name_reliefs (self, side);
+      gtk_check_button_set_active (self->reliefs[side][bf_part_resolve_end_relief (part, asked)],
+                                   TRUE);
+    }
+  gtk_widget_set_visible (self->relief_label, any);
+  self->is_setting = FALSE;
+}
+
+/* ---- what is seen ------------------------------------------------------------------------- */
+
 gboolean
 bf_flange_has_own_sides (const BfFlange *flange)
 {
@@ -131,6 +206,7 @@ bf_side_box_show (BfSideBox *self, BfDocument *document, const char *flange, gui
           show_field (self, shown, row, side);
         }
     }
+  show_reliefs (self, shown, sides);
 }
 
 static void
@@ -160,6 +236,27 @@ add_words (BfSideBox *self, const char *words, int column, int row)
 }
 
 static void
+add_reliefs (BfSideBox *self, guint side)
+{
+  static const char *const words[N_RELIEFS] = {
+    [BF_END_RELIEF_HOLE] = N_ ("Hole"), [BF_END_RELIEF_NOTCH] = N_ ("Notch")
+  };
+
+  self->relief_boxes[side] = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  gtk_grid_attach (GTK_GRID (self), self->relief_boxes[side], 1 + (int)side, 1 + ROW_RELIEF, 1, 1);
+  for (guint relief = BF_END_RELIEF_HOLE; relief < N_RELIEFS; relief++)
+    {
+      GtkWidget *choice = gtk_check_button_new_with_label (_ (words[relief]));
+      if (relief > BF_END_RELIEF_HOLE)
+        gtk_check_button_set_group (GTK_CHECK_BUTTON (choice),
+                                    self->reliefs[side][BF_END_RELIEF_HOLE]);
+      g_signal_connect_swapped (choice, "toggled", G_CALLBACK (relief_cb), self);
+      gtk_box_append (GTK_BOX (self->relief_boxes[side]), choice);
+      self->reliefs[side][relief] = GTK_CHECK_BUTTON (choice);
+    }
+}
+
+static void
 bf_side_box_init (BfSideBox *self)
 {
   static const BfSizeFieldKind kinds[N_ROWS] = { BF_SIZE_FIELD_INSET, BF_SIZE_FIELD_TAPER };
@@ -180,4 +277,9 @@ bf_side_box_init (BfSideBox *self)
                        1);
       self->fields[i / N_SIDES][i % N_SIDES] = field;
     }
+  self->relief_label = add_words (self, _ ("Relief"), 0, 1 + ROW_RELIEF);
+  gtk_widget_set_valign (self->relief_label, GTK_ALIGN_START);
+  gtk_widget_set_margin_top (self->relief_label, 4);
+  for (guint side = 0; side < N_SIDES; side++)
+    add_reliefs (self, side);
 }

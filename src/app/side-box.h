@@ -8,8 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* Where a flange's two sides run: how far each is set in from the end of its edge, and by how much
- * it leans from square. Each change is a step of the document. */
+/* Where a flange's two sides run: how far each is set in from the end of its edge, by how much it
+ * leans from square, and what is cut where its bend ends. Each change is a step of the document. */
 
 #define BF_TYPE_SIDE_BOX (bf_side_box_get_type ())
 G_DECLARE_FINAL_TYPE (BfSideBox, bf_side_box, BF, SIDE_BOX, GtkGrid)

@@ -303,9 +303,10 @@ bf_size_field_set_usual (BfSizeField *self, double usual, BfUnits units)
 {
   g_return_if_fail (BF_IS_SIZE_FIELD (self));
 
+  BfSizeReading reading = { self->reading.kind, units, self->material };
+  g_autofree char *words = isnan (usual) ? NULL : bf_size_words (usual, &reading);
+
   self->usual = usual;
-  self->reading.units = units;
-  g_autofree char *words = isnan (usual) ? NULL : bf_size_words (usual, &self->reading);
   if (g_strcmp0 (words, gtk_entry_get_placeholder_text (GTK_ENTRY (self))) != 0)
     gtk_entry_set_placeholder_text (GTK_ENTRY (self), words);
 }

@@ -241,6 +241,21 @@ bf_edit_flange_tapers (const BfPart *part, const char *id, double start_deg, dou
 }
 
 BfPart *
+bf_edit_flange_end_reliefs (const BfPart *part, const char *id, BfEndRelief start, BfEndRelief end)
+{
+  g_return_val_if_fail (part != NULL, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  BfFlange *flange = find (copy, id);
+  if (flange != NULL)
+    {
+      flange->start_relief = start;
+      flange->end_relief = end;
+    }
+  return copy;
+}
+
+BfPart *
 bf_edit_flange_radius (const BfPart *part, const char *id, double inside_radius_mm)
 {
   g_return_val_if_fail (part != NULL && (isnan (inside_radius_mm) || inside_radius_mm >= 0.0),

@@ -59,6 +59,12 @@ BfPart *bf_edit_flange_insets (const BfPart *part, const char *id, double start_
 BfPart *bf_edit_flange_tapers (const BfPart *part, const char *id, double start_deg, double end_deg)
     G_GNUC_WARN_UNUSED_RESULT;
 
+/* What is cut where its bend ends within its edge; BF_END_RELIEF_UNSET: what the tool cuts best. */
+BfPart *bf_edit_flange_end_reliefs (const BfPart *part,
+                                    const char *id,
+                                    BfEndRelief start,
+                                    BfEndRelief end) G_GNUC_WARN_UNUSED_RESULT;
+
 /* How one flange is bent (core/edit-bend.c): its own slots planned, those of other flanges staying
  * as they are; its own skin left under a score; its own lever. */
 BfPart *bf_edit_flange_plan_slots (const BfPart *part, const char *id) G_GNUC_WARN_UNUSED_RESULT;

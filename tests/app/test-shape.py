@@ -190,6 +190,7 @@ def sides_are_set_in_and_lean(program, folder):
         app.key('Return')
         walk_to(app, 'Inset at the end of front')
         app.key('Up', 'Up', 'Up')
+        choose_here(app, 'Notch at the end')
         walk_to(app, 'Lean of the end side of front')
         app.key('ctrl+a')
         app.type('95')
@@ -203,7 +204,8 @@ def sides_are_set_in_and_lean(program, folder):
         wall, = saved(app, path)['flanges']
         assert (wall['start'], wall['end']) == (20, 3), wall
         assert (wall['start_taper'], wall['end_taper']) == (0, -10), wall
-        app.key('ctrl+z', 'ctrl+z')
+        assert (wall['start_relief'], wall['end_relief']) == ('hole', 'notch'), wall
+        app.key('ctrl+z', 'ctrl+z', 'ctrl+z')
         wall, = saved(app, path)['flanges']
         assert (wall['start'], wall['end'], wall['end_taper']) == (20, 0, 0), wall
         click_edge(app, 'Start side of front.*')

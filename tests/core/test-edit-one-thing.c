@@ -71,6 +71,12 @@ tapered (const BfPart *part)
 }
 
 static BfPart *
+notched (const BfPart *part)
+{
+  return bf_edit_flange_end_reliefs (part, "front", BF_END_RELIEF_NOTCH, BF_END_RELIEF_HOLE);
+}
+
+static BfPart *
 own_radius (const BfPart *part)
 {
   return bf_edit_flange_radius (part, "right", 4.0);
@@ -266,6 +272,7 @@ static const struct
     inset,
     { "flanges.0.start", "flanges.0.end", "flanges.0.start_relief", "flanges.0.end_relief" } },
   { "tapers", tapered, { "flanges.0.start_taper", "flanges.0.end_taper" } },
+  { "end-reliefs", notched, { "flanges.0.start_relief", "flanges.0.end_relief" } },
   { "own-radius", own_radius, { "flanges.1.bend.inside_radius" } },
   { "part-radius", part_radius, { NULL } }, /* it had the part's before */
   { "own-skin", own_skin, { "flanges.1.bend.score" } },
