@@ -36,6 +36,10 @@ char *bf_marking_step_words (const BfMarking *marking,
                              const BfMarkingStep *step,
                              BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
+/* The biggest rounding error, up to the next hundredth of a mm or 1/64 in, so that what is said
+ * holds: "0.25 mm". Returns: (transfer full). */
+char *bf_marking_worst_words (const BfMarking *marking, BfUnits units) G_GNUC_WARN_UNUSED_RESULT;
+
 /* The caution that belongs to the step, or NULL. Static, translated. */
 const char *bf_marking_step_caution (const BfMarkingStep *step);
 

@@ -197,3 +197,17 @@ bf_marking_step_caution (const BfMarkingStep *step)
         "Drill before you cut, and cut to the holes. Guard on, two hands, stand out of line.");
   return NULL;
 }
+
+char *
+bf_marking_worst_words (const BfMarking *marking, BfUnits units)
+{
+  double step_mm = units == BF_UNITS_IN ? BF_MM_PER_INCH / 64.0 : 0.01;
+  double up_mm = ceil (marking->worst_mm / step_mm - 1e-9) * step_mm;
+  g_autofree char *fine = NULL;
+
+  if (units == BF_UNITS_IN)
+    return bf_format_length (up_mm, units);
+  fine = bf_format_fine (up_mm, units);
+  /* Translators: a length in millimetres, "0.25 mm" */
+  return g_strdup_printf (_ ("%s mm"), fine);
+}

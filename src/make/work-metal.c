@@ -151,7 +151,10 @@ bf_work_add_mark (BfWork *work)
                    g_strdup (_ ("Nothing to mark: the pattern file tells the machine all.")));
       return;
     }
-  bf_work_add (work, BF_STAGE_MARK, how_to_mark (work->fold->part));
+  step = bf_work_add (work, BF_STAGE_MARK, how_to_mark (work->fold->part));
+  bf_work_add_length (work, step, _ ("marks of the rule"), work->marking->step_mm);
+  bf_work_add_number (step, _ ("off by at most"),
+                      bf_marking_worst_words (work->marking, work->fold->part->units));
   for (guint i = 0; i < work->marking_steps->len; i++)
     {
       const BfMarkingStep *mark = &g_array_index (work->marking_steps, BfMarkingStep, i);

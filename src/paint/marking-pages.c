@@ -53,21 +53,6 @@ struct _BfMarkingPages
 
 /* ---- words -------------------------------------------------------------------------------- */
 
-/* Up to the next hundredth of a mm, or 1/64 in, so that what is said holds. With its unit. */
-static char *
-format_up (double length_mm, BfUnits units)
-{
-  double step_mm = units == BF_UNITS_IN ? BF_MM_PER_INCH / 64.0 : 0.01;
-  double up_mm = ceil (length_mm / step_mm - 1e-9) * step_mm;
-  g_autofree char *fine = NULL;
-
-  if (units == BF_UNITS_IN)
-    return bf_format_length (up_mm, units);
-  fine = bf_format_fine (up_mm, units);
-  /* Translators: a length in millimetres, "0.25 mm" */
-  return g_strdup_printf (_ ("%s mm"), fine);
-}
-
 /* The biggest rounding error, said once. */
 static char *
 error_words (const BfWork *work)
@@ -75,7 +60,7 @@ error_words (const BfWork *work)
   BfUnits units = work->fold->part->units;
   const BfMarking *marking = work->marking;
   g_autofree char *step = bf_format_length (marking->step_mm, units);
-  g_autofree char *worst = format_up (marking->worst_mm, units);
+  g_autofree char *worst = bf_marking_worst_words (marking, units);
 
   /* Translators: two lengths with their units */
   return g_strdup_printf (_ ("Marking side up. Distances are rounded to %s; none is off by more "

@@ -170,6 +170,49 @@ test_machine (void)
     }
 }
 
+/* Marks and the biggest error are said with the first step of marking: by the rule asked for, by
+ * the finest where none is, or one of other units; the error is never more than half a mark. */
+static void
+test_rule (void)
+{
+  static const struct
+  {
+    const char *asked;
+    BfUnits units;
+    const char *marks;
+    double most_mm;
+  } rows[] = {
+    { NULL, BF_UNITS_MM, "0.5 mm", 0.25 },
+    { "1", BF_UNITS_MM, "1 mm", 0.5 },
+    { "1/16", BF_UNITS_MM, "0.5 mm", 0.25 },
+    { NULL, BF_UNITS_IN, "1/32 in", 25.4 / 64.0 },
+    { "1/16", BF_UNITS_IN, "1/16 in", 25.4 / 32.0 },
+    { "1/32", BF_UNITS_IN, "1/32 in", 25.4 / 64.0 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+      BfWorkOptions options = { .marks = bf_rule_marks_find (rows[i].asked) };
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (BfWork) work = NULL;
+      const BfWorkStep *step;
+
+      part->units = rows[i].units;
+      fold = bf_fold (part);
+      work = bf_work_new (fold, &options);
+      step = bf_work_stage_step (work, BF_STAGE_MARK, 0);
+      assert_number (step, "marks of the rule", rows[i].marks);
+      g_assert_cmpfloat (work->marking->worst_mm, <=, rows[i].most_mm + 1e-9);
+      g_assert_cmpfloat (work->marking->worst_mm, >, rows[i].most_mm / 2.0);
+      if (rows[i].units == BF_UNITS_IN)
+        assert_number (step, "off by at most", i == 4 ? "1/32 in" : "1/64 in");
+      else
+        g_assert_cmpfloat_with_epsilon (nth_number (number_of (step, "off by at most")->value, 0),
+                                        work->marking->worst_mm + 0.005, 0.005 + 1e-9);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -179,6 +222,7 @@ main (int argc, char **argv)
   g_test_add_func ("/make/work-metal/words", test_words);
   g_test_add_func ("/make/work-metal/marking-is-all-there", test_marking_is_all_there);
   g_test_add_func ("/make/work-metal/one-step-a-drill", test_one_step_a_drill);
+  g_test_add_func ("/make/work-metal/rule", test_rule);
   g_test_add_func ("/make/work-metal/machine", test_machine);
   return g_test_run ();
 }
