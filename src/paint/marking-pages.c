@@ -29,8 +29,8 @@
 /* A table of points, in one or two columns. */
 #define POINT_MM 4.4
 #define POINT_TOP_MM 5.0
-#define POINT_X_MM 6.0
-#define POINT_Y_MM 26.5
+#define POINT_X_MM 7.5
+#define POINT_Y_MM 27.0
 #define POINT_R_MM 47.0
 
 /* What stands in a place of a page. */
