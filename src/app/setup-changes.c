@@ -60,6 +60,19 @@ slots (const BfFold *fold)
   return g_strdup_printf ("%u", n);
 }
 
+/* What corners are joined by, beyond what was drawn. */
+static char *
+tabs (const BfFold *fold)
+{
+  return g_strdup_printf ("%u", bf_part_n_flanges (fold->part) - bf_part_n_flanges (fold->asked));
+}
+
+static char *
+folded_corners (const BfFold *fold)
+{
+  return g_strdup_printf ("%u", fold->folded->len);
+}
+
 static char *
 push (const BfFold *fold)
 {
@@ -151,6 +164,8 @@ bf_setup_changes (const BfFold *before, const BfFold *after)
   add_change (words, _ ("inside radius"), radius (before), radius (after));
   add_change (words, "K", k (before), k (after));
   add_change (words, _ ("slots"), slots (before), slots (after));
+  add_change (words, _ ("tabs"), tabs (before), tabs (after));
+  add_change (words, _ ("folded corners"), folded_corners (before), folded_corners (after));
   if (before->part->units == after->part->units)
     add_change (words, _ ("push"), push (before), push (after));
   add_change (words, _ ("blank"), blank_size (before), blank_size (after));

@@ -49,6 +49,8 @@ test_words (void)
   g_autofree char *board = changes (part, bf_edit_hand (part, NAN, 100.0));
   g_autofree char *service = changes (part, bf_edit_cutting (part, BF_CUTTING_SERVICE, NAN));
   g_autofree char *snips = changes (part, bf_edit_cutting (part, BF_CUTTING_SNIPS, NAN));
+  g_autofree char *riveted = changes (part, bf_edit_joining (part, BF_JOINING_RIVETED));
+  g_autofree char *folded = changes (part, bf_edit_joining (part, BF_JOINING_FOLDED));
   g_autofree char *slotted = changes (part, bf_edit_bend_way (part, BF_BEND_WAY_SLOTS));
 
   g_assert_cmpstr (drill, ==, "relief drill 6.5 mm → 8 mm");
@@ -61,6 +63,8 @@ test_words (void)
                    "relief drill 6.5 mm → none, kerf 1.3 mm → 0 mm, slack 0.75 mm → 0 mm, corner "
                    "gap 0.5 mm → 0.2 mm");
   g_assert_cmpstr (snips, ==, "kerf 1.3 mm → 0 mm");
+  g_assert_nonnull (strstr (riveted, "tabs 0 → 4"));
+  g_assert_nonnull (strstr (folded, "folded corners 0 → 4"));
   g_assert_cmpstr (slotted, ==,
                    "relief drill 6.5 mm → 4.5 mm, inside radius 1.5 mm → 0.75 mm, K 0.42 → 0.4, "
                    "slots 0 → 6, push firm, 10 kg → too hard, needs a longer board or a brake, "

@@ -106,6 +106,60 @@ def knobs_of_slots_tell_at_once(program, folder):
         assert 'slots' not in json.loads(path.read_text())['bend']
 
 
+# Each phrase, where its menu's choices begin, and what each of them makes of it.
+PHRASES = {
+    'Bending: over a bar': ['in a brake', None, 'along slots', 'along a score'],
+    'Corners: welded': [None, 'riveted', 'screwed', 'folded', 'left open'],
+    'Cutting: a 125 mm disc': ['a 115 mm disc', None, 'a 150 mm disc', 'a 180 mm disc',
+                               'a 230 mm disc', 'snips', 'a cutting table', 'a service'],
+    'Sizes: outside': [None, 'inside'],
+}
+# What has to stand below the sentence once one is chosen; the others change nothing but it.
+TOLD = {'along slots': r'.*inside radius 1\.2 mm → 0\.6 mm, K 0\.42 → 0\.4, slots 0 → \d.*',
+        'along a score': r'.*inside radius 1\.2 mm → 0 mm, K 0\.42 → 0\.5.*blank .*',
+        'riveted': r'.*tabs 0 → 4.*', 'screwed': r'.*tabs 0 → 4.*',
+        'folded': r'.*folded corners 0 → 4.*',
+        'snips': r'.*kerf 1\.3 mm → 0 mm.*',
+        'a cutting table': r'relief drill .* → none, kerf 1\.3 mm → 1\.5 mm, slack 0\.75 mm → 0 mm, '
+                           r'corner gap 0\.5 mm → 0\.2 mm.*',
+        'a service': r'.*kerf 1\.3 mm → 0 mm, slack 0\.75 mm → 0 mm.*'}
+
+
+def plain_tray(folder):
+    """As the program itself would write it, with no choice made that is not a default."""
+    path = folder / 'tray.benchfold'
+    walls = [{'id': name, 'on': 'base', 'edge': edge, 'length': 40}
+             for edge, name in enumerate(('front', 'right', 'back', 'left'))]
+    path.write_text(json.dumps({
+        'format': 'benchfold-part', 'version': 1, 'name': 'Spoke tray', 'metal': {'thickness': 1.2},
+        'base': {'outline': [[0, 0], [200, 0], [200, 120], [0, 120]]}, 'flanges': walls}))
+    return path
+
+
+def every_phrase(*phrases):
+    def test(program, folder):
+        path = plain_tray(folder)
+        with gui.App(program, path) as app:
+            app.key('ctrl+s')
+            app.titled('Spoke tray')
+            for phrase in phrases:
+                for at, choice in enumerate(PHRASES[phrase]):
+                    if choice is None:
+                        continue
+                    app.click(app.shown(None, phrase))
+                    app.shown(None, choice)
+                    app.key('Home', *['Down'] * at, 'Return')
+                    app.shown(None, phrase.split(':')[0] + ': ' + choice)
+                    if choice in TOLD:
+                        app.shown(None, TOLD[choice])
+                    app.key('ctrl+z')
+                    app.shown(None, phrase)
+            app.titled('Spoke tray')  # undone whole: as it was saved
+    test.__name__ = 'every_choice_tells_and_is_undone_' + '_'.join(
+        phrase.split(':')[0].lower() for phrase in phrases)
+    return test
+
+
 def a_thickness_is_typed_as_people_say_it(program, folder):
     app, path = started(program, folder)
     shown = 'Metal: Mild steel 1.2 mm'
@@ -322,7 +376,9 @@ def the_grain_is_told(program, folder):
         assert saved(app, path)['metal']['grain'] == 0
 
 
-gui.main([what_holds_already_is_no_change, knobs_of_slots_tell_at_once, a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
+gui.main([every_phrase('Bending: over a bar', 'Corners: welded'),
+          every_phrase('Cutting: a 125 mm disc', 'Sizes: outside'),
+          what_holds_already_is_no_change, knobs_of_slots_tell_at_once, a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
           a_thickness_is_typed_as_people_say_it, a_broken_file_is_named, a_metal_is_removed_and_put_back,
           a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed,
           pens_are_kept, a_scored_bend_is_tried_by_its_skin,

@@ -234,10 +234,19 @@ test_left_open (void)
   g_assert_true (isnan (bend.hand_lever_mm));
 }
 
+/* A score leaves two fifths of the metal (common practice). */
+static void
+test_score_left (void)
+{
+  assert_number (bf_default_score_left_mm (1.5), 0.6);
+  assert_number (bf_default_score_left_mm (3.0), 1.2);
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/defaults/score-left", test_score_left);
   g_test_add_func ("/defaults/cutting", test_cutting);
   g_test_add_func ("/defaults/cutting-given", test_cutting_given);
   g_test_add_func ("/defaults/bending", test_bending);

@@ -405,7 +405,10 @@ test_cut_by (void)
       check = find_check (fold, "score-by-hand", "front");
       g_assert_true ((check != NULL) == (by == BF_CUTTING_DISC || by == BF_CUTTING_SNIPS));
       if (check != NULL)
-        g_assert_nonnull (strstr (check->message, "1.8 times"));
+        {
+          g_assert_nonnull (strstr (check->message, "±0.2 mm"));
+          g_assert_nonnull (strstr (check->message, "1.8 times"));
+        }
     }
 }
 

@@ -119,6 +119,22 @@ test_allowance (void)
   g_assert_cmpfloat (second.left_mm, <, 0.2);
 }
 
+/* A radius that is off by less than a quarter of the thickness is as asked. */
+static void
+test_radius_as_asked (void)
+{
+  static const double off_mm[] = { 0.37, -0.37, 0.38, -0.38 };
+  g_autoptr (BfFold) fold = fold_tray ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (off_mm); i++)
+    {
+      BfSecondMake second;
+
+      g_assert_true (bf_second_make (fold, NULL, 0, 1.5 + off_mm[i], &second));
+      g_assert_cmpint (second.cause, ==, i < 2 ? BF_MADE_AS_ASKED : BF_MADE_RADIUS);
+    }
+}
+
 /* Thick metal that is off by what K 0.60 would do is off by its radius: no metal has that K (they
  * lie from 0.25 to 0.55). One step inside, K is named. */
 static void
@@ -500,6 +516,7 @@ main (int argc, char **argv)
   g_test_add_func ("/fold/second-make/allowance", test_allowance);
   g_test_add_func ("/fold/second-make/radius", test_radius);
   g_test_add_func ("/fold/second-make/no-such-k", test_no_such_k);
+  g_test_add_func ("/fold/second-make/radius-as-asked", test_radius_as_asked);
   g_test_add_func ("/fold/second-make/off-line", test_off_line);
   g_test_add_func ("/fold/second-make/every-bend", test_every_bend);
   g_test_add_func ("/fold/second-make/wrong-side", test_wrong_side);

@@ -82,6 +82,22 @@ test_slotted (void)
   g_assert_cmpfloat (width_mm, <, slot->near_mm + 25.0 + 1e-6);
 }
 
+/* Where the part's own are long: 70 mm on the near face, so that strips go on a page. */
+static void
+test_long_slots (void)
+{
+  g_autoptr (BfPart) tray = make_tray (600.0, 300.0, 60.0, 90.0);
+  g_autoptr (BfPart) slotted = bf_edit_bend_way (tray, BF_BEND_WAY_SLOTS);
+  g_autoptr (BfPart) strip = NULL;
+  g_autoptr (BfFold) fold = NULL;
+
+  slotted->cutting.disc_diameter_mm = 230.0;
+  strip = bf_trial_strip_part (slotted, BF_UNITS_MM);
+  fold = bf_fold (strip);
+  g_assert_cmpuint (bf_fold_bend (fold, 0)->slots->len, ==, 1);
+  g_assert_cmpfloat_with_epsilon (bf_bend_slot (bf_fold_bend (fold, 0), 0)->near_mm, 70.0, 1e-6);
+}
+
 /* What is left of the shape would be printed: there is nothing. */
 static void
 test_nothing_else (void)
@@ -135,6 +151,7 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/fold/trial-strip/long-slots", test_long_slots);
   g_test_add_func ("/fold/trial-strip/sizes", test_sizes);
   g_test_add_func ("/fold/trial-strip/rules", test_rules);
   g_test_add_func ("/fold/trial-strip/slotted", test_slotted);
