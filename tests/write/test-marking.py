@@ -4,6 +4,8 @@
 """Marking-out read back: the table by Python's csv, the pages by Poppler."""
 
 import csv
+import json
+import math
 import re
 import subprocess
 import sys
@@ -138,6 +140,64 @@ def test_the_guide_is_where_it_is_asked(folder):
         text = subprocess.run(['pdftotext', '-raw', folder / 'm.pdf', '-'],
                               stdout=subprocess.PIPE, text=True, check=True).stdout
         assert words in ' '.join(text.split()), words
+
+
+def lines_of(rows):
+    """The lines that the table strikes and joins, each by its two ends; the metal's own two edges
+    are there before."""
+    start, = [r for r in rows if r['do'] == 'start']
+    yield (0.0, 0.0), (float(start['x']), 0.0)
+    yield (0.0, 0.0), (0.0, float(start['y']))
+    joins = [(r['do'], (float(r['x']), float(r['y']))) for r in rows if r['do'].startswith('join-')]
+    for (one, a), (other, b) in zip(joins[::2], joins[1::2]):
+        assert (one, other) == ('join-from', 'join-to')
+        yield a, b
+    for row in rows:
+        if not row['do'].startswith('strike'):
+            continue
+        at, begin, end = (float(row[name]) for name in ('distance', 'begin', 'end'))
+        yield ((begin, at), (end, at)) if row['from'] == 'bottom' else ((at, begin), (at, end))
+
+
+def covers(line, a, b, off):
+    """Whether both ends of an edge lie on a line or beside it, each distance off by no more than
+    that."""
+    return all(min(p[k] for p in line) - off <= q[k] <= max(p[k] for p in line) + off
+               for q in (a, b) for k in (0, 1)) and \
+        all(min(math.dist(q, p) for p in line) <= 1.5 * off or straight(line, q, off) for q in (a, b))
+
+
+def straight(line, q, off):
+    """Whether q is not further beside a line than that."""
+    (ax, ay), (bx, by) = line
+    length = math.dist(*line)
+    return length > 0 and abs((bx - ax) * (q[1] - ay) - (by - ay) * (q[0] - ax)) / length <= 1.5 * off
+
+
+def test_drawn_again_from_the_table(folder):
+    """From the table alone, by distances from the two edges and nothing else, every straight edge of
+    the blank is there again, within half a mark of the rule, and so is every arc."""
+    for path in [p for p in cases.EXAMPLES if p.stem not in ('lever-rail', 'hex-bit-caddy')]:
+        told = json.loads(cases.run('--report', path).stdout)['blank']
+        x0, y0 = corner(told['rings'])
+        for units, marks, unit, off in [('mm', '0.5', 1, 0.25), ('in', '1/32', 25.4, 25.4 / 64),
+                                        ('in', '1/16', 25.4, 25.4 / 32)]:
+            result = cases.run('--marking', folder / 'm.csv', '--units', units, '--marks', marks, path)
+            assert result.returncode == 0, result.stderr
+            with open(folder / 'm.csv', encoding='utf-8', newline='') as file:
+                rows = list(csv.DictReader(file))
+            lines = [tuple((x * unit, y * unit) for x, y in line) for line in lines_of(rows)]
+            edges = [((ax - x0, ay - y0), (bx - x0, by - y0)) for ring in told['rings']
+                     for (ax, ay), (bx, by) in zip(ring, ring[1:] + ring[:1])
+                     if math.dist((ax, ay), (bx, by)) > 5]
+            for a, b in edges:
+                assert any(covers(line, a, b, off + 1e-6) for line in lines), (path.stem, marks, a, b)
+            rounds = [(float(r['x']) * unit, float(r['y']) * unit, float(r['size']) * unit /
+                       (1 if r['do'] == 'arc' else 2)) for r in rows if r['do'] in ('arc', 'drill')]
+            for arc in told['arcs']:
+                wanted = (arc['at'][0] - x0, arc['at'][1] - y0, arc['radius'])
+                assert any(abs(x - wanted[0]) <= off + 1e-6 and abs(y - wanted[1]) <= off + 1e-6 and
+                           abs(r - wanted[2]) < 0.02 for x, y, r in rounds), (path.stem, marks, arc)
 
 
 def test_names_with_commas(folder):
