@@ -177,7 +177,8 @@ def straight(line, q, off):
 def test_drawn_again_from_the_table(folder):
     """From the table alone, by distances from the two edges and nothing else, every straight edge of
     the blank is there again, within half a mark of the rule, and so is every arc."""
-    for path in [p for p in cases.EXAMPLES if p.stem not in ('lever-rail', 'hex-bit-caddy')]:
+    # Of a slot between drilled ends the two holes show the sides, which are not struck.
+    for path in [p for p in cases.EXAMPLES if p.stem != 'lever-rail']:
         told = json.loads(cases.run('--report', path).stdout)['blank']
         x0, y0 = corner(told['rings'])
         for units, marks, unit, off in [('mm', '0.5', 1, 0.25), ('in', '1/32', 25.4, 25.4 / 64),
