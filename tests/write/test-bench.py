@@ -95,6 +95,21 @@ def test_all_pages_fit_in_other_languages(folder):
             assert word in re.sub(r'\s+', ' ', words(folder / 'o.pdf')), language
 
 
+def test_nothing_is_cut_short(folder):
+    """Words that find no room end in dots: none do on the papers of the examples, in any language, in
+    mm or inches, also where the guide sits off the line."""
+    for language in ('C', 'de', 'es'):
+        environment = speaking(folder, language) if language != 'C' else None
+        for part in EXAMPLES:
+            for units, offset in (('mm', '38mm'), ('in', '1-1/2in')):
+                for option, more in (('--template', ()), ('--marking', ('--guide-offset', offset)),
+                                     ('--card', ())):
+                    text = words(write(folder, part, option, 'o.pdf', '--paper', 'A4', '--units', units,
+                                       *more, environment=environment))
+                    assert '…' not in text, (language, part.stem, option, units, re.findall(
+                        r'[^\n]*…', text))
+
+
 def test_marking_fits(folder):
     """The distances of points that crowd stand beside each other."""
     for part in EXAMPLES:
