@@ -271,6 +271,9 @@ draw_slot (const Drawing *drawing, const BfMarkSlot *slot, gboolean now)
   draw_cross (drawing, slot->to, now);
   use_pen (drawing, BF_MARK_CUT, now);
   line (drawing, point_on_paper (drawing, slot->from), point_on_paper (drawing, slot->to));
+  if (now)
+    bf_point_labels_avoid (drawing->labels, point_on_paper (drawing, slot->from),
+                           point_on_paper (drawing, slot->to));
 }
 
 static void
