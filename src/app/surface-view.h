@@ -72,8 +72,9 @@ bf_selection_is_point (BfSelection selection)
  * its outline, if it has one, in steps as large above that. */
 #define BF_SELECTION_OPENINGS (1 << 20)
 
-/* No more points of an outline than this can be selected. */
-#define BF_SELECTION_POINTS_MAX 2000
+/* An outline of more points than this comes from a drawing, not from a hand that moves them one by
+ * one: those beyond can't be selected. */
+#define BF_SELECTION_POINTS_MAX 200
 
 static inline BfSelection
 bf_selection_opening (int face, guint opening)

@@ -126,6 +126,33 @@ test_a_hem_has_no_sides (void)
   g_assert_cmpint (bf_surface_edges_find (edges, (BfSelection){ hem, BF_FLANGE_END }), <, 0);
 }
 
+/* A tab belongs to its corner: it is no edge of the person's, and nothing can be done with it. */
+static void
+test_a_tab_is_left_alone (void)
+{
+  g_autoptr (BfDocument) document = lipped ();
+  BfEdge right = { "base", BF_EDGE_INDEX, 1 };
+  g_autoptr (BfPart) walls =
+      bf_edit_add_flange (bf_document_get_part (document), &right, BF_TURN_UP, NULL);
+  g_autoptr (BfPart) high = bf_edit_flange_length (walls, "right", 40.0);
+  g_autoptr (BfPart) part = bf_edit_corner_join (high, "base", 1, BF_JOIN_TAB);
+  g_autoptr (BfFold) fold = bf_fold (part);
+  g_autoptr (GArray) edges = bf_surface_edges (fold);
+  guint n_tabs = 0;
+
+  for (guint i = 0; i < bf_part_n_flanges (fold->part); i++)
+    {
+      int face = bf_fold_find_face (fold, bf_part_flange (fold->part, i)->id);
+      if (!bf_part_flange (fold->part, i)->is_tab)
+        continue;
+      n_tabs++;
+      g_assert_cmpuint (bf_edge_offers (fold, (BfSelection){ face, -1 }), ==, 0);
+      for (guint k = 0; k < edges->len; k++)
+        g_assert_cmpint (bf_surface_edge (edges, k)->selection.face, !=, face);
+    }
+  g_assert_cmpuint (n_tabs, ==, 1);
+}
+
 /* From a side a flange is turned up there, which may take the side's face another number; taken
  * away again, the side is left selected. */
 static void
@@ -418,6 +445,7 @@ main (int argc, char **argv)
   g_test_add_func ("/surface-edges/angles-in-words", test_angles_in_words);
   g_test_add_func ("/surface-edges/dragging-is-one-step", test_dragging_is_one_step);
   g_test_add_func ("/surface-edges/a-side-is-dragged", test_a_side_is_dragged);
+  g_test_add_func ("/surface-edges/a-tab", test_a_tab_is_left_alone);
   g_test_add_func ("/surface-edges/a-point-is-dragged", test_a_point_is_dragged);
   g_test_add_func ("/surface-edges/a-drag-stops-short", test_a_drag_stops_short);
   return g_test_run ();
