@@ -138,9 +138,15 @@ def press_here(app, name, stays=False):
 
 def choose_here(app, name):
     """Ticks one of several choices of the popover at an edge."""
-    gui.click_at(name, lambda: place_here(app, 'check box', name))
-    gui.until(f'“{name}” to be chosen', lambda: on_bench(app, 'check box', name).getState()
-              .contains(gui.pyatspi.STATE_CHECKED), 6)
+    for _ in range(3):
+        gui.click_at(name, lambda: place_here(app, 'check box', name))
+        try:
+            gui.until(f'“{name}” to be chosen', lambda: on_bench(app, 'check box', name).getState()
+                      .contains(gui.pyatspi.STATE_CHECKED), 6)
+            return
+        except AssertionError:
+            pass
+    raise AssertionError(f'“{name}” cannot be chosen')
 
 
 def screen_place(app, node, dx=0, dy=0):
