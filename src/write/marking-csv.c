@@ -4,6 +4,10 @@
 
 #include <string.h>
 
+#include "core/names.h"
+#include "core/part-title.h"
+#include "core/setup-sentence.h"
+#include "core/today.h"
 #include "core/units.h"
 #include "make/marking-steps.h"
 #include "write/numbers.h"
@@ -258,6 +262,27 @@ append_cut (Table *table, guint number, const BfWork *work, guint at)
                              { place.line_mm, MIN (a, b), MAX (a, b), NAN, NAN, place.guide_mm } });
 }
 
+static void
+append_fact (Table *table, const char *fact, const char *what, double size_mm)
+{
+  append_row (table, &(Row){ 0, fact, what, NULL, { NAN, NAN, NAN, NAN, NAN, size_mm } });
+}
+
+/* What the table is of, so that one found later can be used. */
+static void
+append_facts (Table *table, const BfPart *part)
+{
+  g_autofree char *title = bf_part_title (part), *setup = bf_setup_sentence (part);
+  g_autofree char *today = bf_today ();
+
+  append_fact (table, "part", title, NAN);
+  append_fact (table, "set-up", setup, NAN);
+  append_fact (table, "units", bf_units_name (part->units), NAN);
+  append_fact (table, "date", today, NAN);
+  append_fact (table, "marks", NULL, table->marking->step_mm);
+  append_fact (table, "off by at most", NULL, table->marking->worst_mm);
+}
+
 char *
 bf_marking_csv (const BfWork *work)
 {
@@ -265,6 +290,7 @@ bf_marking_csv (const BfWork *work)
   Table table = { work->marking, inches ? BF_MM_PER_INCH : 1.0, g_string_new (HEADER) };
   const GArray *steps = work->marking_steps;
 
+  append_facts (&table, work->fold->part);
   for (guint i = 0; i < steps->len; i++)
     {
       const BfMarkingStep *step = &g_array_index (steps, BfMarkingStep, i);

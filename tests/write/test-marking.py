@@ -201,6 +201,22 @@ def test_drawn_again_from_the_table(folder):
                            abs(r - wanted[2]) < 0.02 for x, y, r in rounds), (path.stem, marks, arc)
 
 
+def test_table_tells_what_it_is_of(folder):
+    """A table found later can be used: part, how many, set-up, units, day, marks and biggest error,
+    which no bend line exceeds."""
+    for units, marks, worst in (('mm', 0.5, 0.25), ('in', 1 / 32, SIXTY_FOURTH)):
+        rows = table(folder, cases.tray(quantity=2), '--units', units)
+        facts = {r['do']: r for r in rows if r['step'] == '0'}
+        assert rows[:len(facts)] == list(facts.values())
+        assert facts['part']['what'] == 'Tray, 2 off' and facts['units']['what'] == units
+        assert 'cut by me' in facts['set-up']['what']
+        assert re.fullmatch(r'20\d\d-\d\d-\d\d', facts['date']['what'])
+        cases.near(float(facts['marks']['size']), marks)
+        assert worst / 2 < float(facts['off by at most']['size']) <= worst
+        if units == 'in':
+            assert off(report(folder, cases.TRAY), rows) <= float(facts['off by at most']['size']) + 1e-9
+
+
 def test_names_with_commas(folder):
     part = cases.tray(flanges=[{'id': 'a, "b"', 'on': 'base', 'edge': 0, 'length': 40, 'angle': 90,
                                 'turn': 'up'}])
