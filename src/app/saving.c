@@ -34,12 +34,12 @@ saving_free (gpointer data)
 
 /* ---- what is seen ------------------------------------------------------------------------- */
 
-static gboolean
+/* Closed by its button, by Escape, or with the window that it stands over. */
+static void
 stop_cb (Saving *saving)
 {
   bf_output_watch_stop (&saving->watch);
   saving->window = NULL;
-  return GDK_EVENT_PROPAGATE;
 }
 
 static void
@@ -53,7 +53,7 @@ open_window (Saving *saving)
                                   _ ("How far it is"), -1);
   bf_small_window_add_wide (frame, GTK_WIDGET (saving->bar));
   saving->window = frame->window;
-  g_signal_connect_swapped (saving->window, "close-request", G_CALLBACK (stop_cb), saving);
+  g_signal_connect_swapped (saving->window, "destroy", G_CALLBACK (stop_cb), saving);
   bf_small_window_present (frame, _ ("_Stop"));
 }
 
@@ -91,6 +91,9 @@ moment_over_cb (gpointer user_data)
 {
   Saving *saving = user_data;
 
+  saving->timer = 0;
+  if (!gtk_widget_get_mapped (GTK_WIDGET (saving->parent)))
+    return G_SOURCE_REMOVE;
   open_window (saving);
   show_how_far (saving);
   saving->timer = g_timeout_add (TICK_MS, tick_cb, saving);
