@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paint/blank-view.h"
 
+#include "core/tolerance.h"
 #include "make/drill-list.h"
 #include "paint/bend-marks.h"
 #include "paint/blank-field.h"
@@ -68,22 +69,32 @@ draw_cuts (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
     }
 }
 
-/* How far a disc's slot reaches on the face that it is cut from, past the slot as it counts. */
+/* A line across a slot where it ends on one of the faces. */
 static void
-draw_slot_reach (const BfBendSlot *slot, cairo_t *cr)
+draw_slot_ends (const BfBendSlot *slot, double length_mm, double wide, cairo_t *cr)
 {
   BfVec2 along = bf_vec2 (cos (slot->angle_rad), sin (slot->angle_rad));
   BfVec2 across = bf_vec2 (-along.y, along.x);
 
   for (int sign = -1; sign <= 1; sign += 2)
     {
-      BfVec2 end = bf_vec2_along (slot->at, along, sign * slot->near_mm / 2.0);
-      BfVec2 from = bf_vec2_along (end, across, -slot->width_mm);
-      BfVec2 to = bf_vec2_along (end, across, slot->width_mm);
+      BfVec2 end = bf_vec2_along (slot->at, along, sign * length_mm / 2.0);
+      BfVec2 from = bf_vec2_along (end, across, -wide * slot->width_mm);
+      BfVec2 to = bf_vec2_along (end, across, wide * slot->width_mm);
 
       cairo_move_to (cr, from.x, from.y);
       cairo_line_to (cr, to.x, to.y);
     }
+}
+
+/* How far a disc's slot reaches on the face that it is cut from, past the slot as it counts, and,
+ * by short lines, on the other. */
+static void
+draw_slot_reach (const BfBendSlot *slot, cairo_t *cr)
+{
+  draw_slot_ends (slot, slot->near_mm, 1.0, cr);
+  if (slot->near_mm - slot->far_mm > BF_TOLERANCE_SIZE_MM)
+    draw_slot_ends (slot, slot->far_mm, 0.5, cr);
 }
 
 static void

@@ -551,4 +551,19 @@ def test_metadata(folder):
     assert re.search(r'^Subject: +Mild steel 1.5 mm, ', info, re.M)
 
 
+def test_slots_end_on_both_faces(folder):
+    """A disc's slot is drawn as it counts, with a line across where it ends on either face."""
+    part = {**cases.TRAY, 'bend': {'way': 'slots'}, 'cutting': {'by': 'disc', 'diameter': 125},
+            'flanges': [{'id': 'wall', 'on': 'base', 'edge': 0, 'length': 60}]}
+    template = Template(folder, part, '--paper', 'A3')
+    slots = template.report['bends'][0]['slots']
+    assert len(template.lines) == 1 and slots
+    for slot in slots:
+        for face, long in (('near', 2), ('far', 1)):
+            ends = [tuple((s + e) / 2 for s, e in zip(line.a, line.b)) for line in template.lines[0]
+                    if abs(line.length - long * slot['width']) < 0.01]
+            assert any(abs(math.dist(p, q) - slot[face]) < 0.02 for p in ends for q in ends), face
+        assert slot['near'] > slot['length'] + 1 > slot['far'] + 2, slot
+
+
 cases.main(sys.modules[__name__])
