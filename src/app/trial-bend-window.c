@@ -207,17 +207,32 @@ bf_trial_bend_words (const BfTrialRecord *trial, BfUnits units)
   return g_strdup_printf (_ ("%s, bent %s, inside radius %s"), metal, way, radius);
 }
 
+/* How large a strip is: for who has no printer. Returns: (transfer full). */
+static char *
+strip_size (TrialWindow *self)
+{
+  const BfPart *part = bf_document_get_part (self->document);
+  g_autoptr (BfPart) strip = bf_trial_strip_part (part, part->units);
+  g_autoptr (BfFold) fold = bf_fold (strip);
+  const BfBox *box = &fold->blank.box;
+  g_autofree char *width = bf_format_length (box->max.x - box->min.x, part->units);
+  g_autofree char *height = bf_format_length (box->max.y - box->min.y, part->units);
+
+  return g_strdup_printf ("%s × %s", width, height);
+}
+
 static void
 say_what_for (TrialWindow *self)
 {
   BfUnits units = bf_document_get_part (self->document)->units;
   g_autofree char *what = bf_trial_bend_words (&self->trial, units);
+  g_autofree char *size = strip_size (self);
   /* Translators: what a trial bend is of: "Mild steel 1.5 mm, bent over a bar, inside radius 1.5
-   * mm". */
+   * mm"; and the size of a strip. */
   g_autofree char *words =
-      g_strdup_printf (_ ("%s. Print the strips, bend them square, and measure "
-                          "them outside with a caliper."),
-                       what);
+      g_strdup_printf (_ ("%s. Print the strips, or mark them out, %s, the bend line across the "
+                          "middle. Bend them square, and measure them outside with a caliper."),
+                       what, size);
 
   bf_small_window_add_words (self->frame, words);
 }

@@ -4,6 +4,7 @@
 """The set-up in depth: a metal, drills and a trial bend of one's own, by keys and pointer."""
 
 import json
+import math
 import os
 import pathlib
 import shutil
@@ -33,6 +34,7 @@ def a_trial_bend_is_typed_and_kept(program, folder):
         app.key('Up', 'Return')
         app.dialogue('Trial bend')
         app.shown('text', 'length of strip 1')
+        app.shown(None, r'Mild steel 1\.2 mm, bent over a bar, .*mark them out, 100 mm × 20 mm.*')
         for words in ('100', '51', '51'):
             app.type(words)
             app.key('Tab')
@@ -47,6 +49,34 @@ def a_trial_bend_is_typed_and_kept(program, folder):
     assert abs(allowance['k'] - (2.8 / 1.5707963 - 1.2) / 1.2) < 1e-6, allowance
     kept = list((folder / 'data' / 'benchfold' / 'trial-bends').iterdir())
     assert [file.stem for file in kept] == [allowance['id']], kept
+
+
+def strips_are_averaged(program, folder):
+    """BA of each is L − a − b + 4.8: 2.8, 2.6 and 2.9; K their mean, ± what they scatter by."""
+    app, path = started(program, folder)
+    with app:
+        app.click(app.shown(None, 'Bending: over a bar'))
+        app.shown(None, 'Trial bend…')
+        app.key('Up', 'Return')
+        app.dialogue('Trial bend')
+        app.shown('text', 'length of strip 1')
+        found = []
+        for n, lengths in enumerate((('100', '51', '51'), ('100', '51.1', '51.1'),
+                                     ('100.1', '51', '51')), 1):
+            for words in lengths:
+                app.type(words)
+                app.key('Tab')
+            found.append(app.shown(None, rf'K 0\.\d+ ± 0\.\d+, from {n} strips?').name)
+        app.key('alt+k')
+        app.focus()
+        allowance = saved(app, path)['bend']['allowance']
+    ks = [(ba / (math.pi / 2) - 1.2) / 1.2 for ba in (2.8, 2.6, 2.9)]
+    mean = sum(ks) / 3
+    assert abs(allowance['k'] - mean) < 1e-6, (allowance, found)
+    off = 4.303 * math.sqrt(sum((k - mean) ** 2 for k in ks) / 2 / 3)  # Student, two degrees
+    assert abs(allowance['k_error'] - off) < 1e-6, (allowance, off)
+    [kept] = (folder / 'data' / 'benchfold' / 'trial-bends').iterdir()
+    assert len(json.loads(kept.read_text())['strips']) == 3
 
 
 def a_metal_of_ones_own_is_kept_and_used(program, folder):
@@ -378,7 +408,7 @@ def the_grain_is_told(program, folder):
 
 gui.main([every_phrase('Bending: over a bar', 'Corners: welded'),
           every_phrase('Cutting: a 125 mm disc', 'Sizes: outside'),
-          what_holds_already_is_no_change, knobs_of_slots_tell_at_once, a_trial_bend_is_typed_and_kept, a_metal_of_ones_own_is_kept_and_used,
+          what_holds_already_is_no_change, knobs_of_slots_tell_at_once, a_trial_bend_is_typed_and_kept, strips_are_averaged, a_metal_of_ones_own_is_kept_and_used,
           a_thickness_is_typed_as_people_say_it, a_broken_file_is_named, a_metal_is_removed_and_put_back,
           a_trial_bend_is_changed_and_the_part_follows, a_box_of_drills_is_made_and_changed,
           pens_are_kept, a_scored_bend_is_tried_by_its_skin,
