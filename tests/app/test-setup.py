@@ -68,6 +68,7 @@ def strips_are_averaged(program, folder):
                 app.key('Tab')
             found.append(app.shown(None, rf'K 0\.\d+ ± 0\.\d+, from {n} strips?').name)
         app.key('alt+k')
+        app.titled('Spoke tray (not saved)')
         app.focus()
         allowance = saved(app, path)['bend']['allowance']
     ks = [(ba / (math.pi / 2) - 1.2) / 1.2 for ba in (2.8, 2.6, 2.9)]
