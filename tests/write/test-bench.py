@@ -152,6 +152,22 @@ def test_card_says_where_k_is_from(folder):
         assert says in shown, (says, shown[:300])
 
 
+def test_every_output_says_what_it_is(folder):
+    """So that a paper found in a drawer can be used: the part, the whole set-up, the day."""
+    says = ('Mild steel 1.5 mm, cut by me with a 125 mm disc, bent over a bar, corners welded, '
+            'sizes outside.')
+    part = cases.tray(flanges=[{**flange, 'angle': 80} for flange in cases.TRAY['flanges']],
+                      cutting={'by': 'disc', 'diameter': 125}, joining='welded')
+    for option, name in (('--card', 'c.pdf'), ('--model', 'm.pdf'), ('--gauges', 'g.pdf'),
+                         ('--strip', 's.pdf'), ('--marking', 'k.pdf'), ('--template', 't.pdf'),
+                         ('--pattern', 'p.pdf'), ('--pattern', 'p.svg'), ('--pattern', 'p.dxf')):
+        path = write(folder, part, option, name)
+        shown = ' '.join((words(path) if path.suffix == '.pdf' else path.read_text()).split())
+        assert says in shown, (option, name)
+        assert part['name'] in shown, (option, name)
+        assert re.search(r'\b20\d\d-\d\d-\d\d\b', shown), (option, name)
+
+
 def test_card_in_order(folder):
     """The bends stand in the order in which they can be made: a lip before its wall."""
     part = cases.tray(name='Lipped')
