@@ -64,3 +64,41 @@ bf_edit_corner_finish (
   corner->finish_size_mm = size_mm;
   return copy;
 }
+
+static void
+forget_finish (GPtrArray *corners, const char *on, guint at)
+{
+  for (guint i = 0; i < corners->len; i++)
+    {
+      BfCorner *corner = g_ptr_array_index (corners, i);
+      if (corner->at != at || !g_str_equal (corner->on, on))
+        continue;
+      corner->finish = BF_FINISH_UNSET;
+      corner->finish_size_mm = NAN;
+    }
+}
+
+BfPart *
+bf_edit_corner_forget_finish (const BfPart *part, const char *on, guint at)
+{
+  g_return_val_if_fail (part != NULL && on != NULL, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  forget_finish (copy->corners, on, at);
+  forget_finish (copy->base_corners, on, at);
+  return copy;
+}
+
+BfPart *
+bf_edit_corner_forget_join (const BfPart *part, const char *on, guint at)
+{
+  g_return_val_if_fail (part != NULL && on != NULL, NULL);
+
+  BfPart *copy = bf_part_copy (part);
+  BfCorner *corner = corner_to_change (copy, on, at);
+  corner->join = BF_JOIN_UNSET;
+  corner->gap_mm = NAN;
+  corner->relief = BF_RELIEF_UNSET;
+  corner->relief_size_mm = NAN;
+  return copy;
+}

@@ -161,6 +161,13 @@ BfPart *bf_edit_corner_finish (const BfPart *part,
                                BfFinish finish,
                                double size_mm) G_GNUC_WARN_UNUSED_RESULT;
 
+/* Takes back what was asked there: how it is finished, or how it closes with its gap and relief. */
+BfPart *bf_edit_corner_forget_finish (const BfPart *part,
+                                      const char *on,
+                                      guint at) G_GNUC_WARN_UNUSED_RESULT;
+BfPart *
+bf_edit_corner_forget_join (const BfPart *part, const char *on, guint at) G_GNUC_WARN_UNUSED_RESULT;
+
 /* --- openings (core/edit-opening.c), by their place in the part's list --- */
 
 /* Its place as people measure it: the centre of its round or of its length, the middle of an

@@ -35,13 +35,15 @@ add_too_large (BfFold *fold, const BfFreeCorner *corner, const char *where)
 }
 
 static void
-add_not_heeded (BfFold *fold, const char *where, BfVec2 place, const char *message)
+add_not_heeded (BfFold *fold, BfFix fix, BfVec2 place, const char *message)
 {
+  g_autofree char *where = g_strdup_printf ("%s:%u", fix.id, fix.at);
   BfCheck check = { .code = "corner-not-heeded",
                     .severity = BF_SEVERITY_LOOK_AT,
                     .found = NAN,
                     .needed = NAN,
-                    .place = place };
+                    .place = place,
+                    .fix = fix };
 
   bf_checks_add (fold, check, where, g_strdup (message));
 }
@@ -53,7 +55,8 @@ check_finish (BfFold *fold, const BfFreeCorner *corner)
   g_autofree char *where = g_strdup_printf ("%s:%u", on, corner->at);
 
   if (corner->bent)
-    add_not_heeded (fold, where, corner->vertex,
+    add_not_heeded (fold, (BfFix){ .kind = BF_FIX_FORGET_FINISH, .id = on, .at = corner->at },
+                    corner->vertex,
                     _ ("A flange bends at this corner: there is nothing to round or cut off, and "
                        "it stays as the bend makes it."));
   else if (corner->drawn_mm < corner->asked_mm - BF_TOLERANCE_SIZE_MM)
@@ -89,12 +92,12 @@ is_met (const BfFold *fold, const BfCorner *corner)
 static void
 check_join (BfFold *fold, const BfCorner *corner)
 {
-  g_autofree char *where = g_strdup_printf ("%s:%u", corner->on, corner->at);
+  BfFix forget = { .kind = BF_FIX_FORGET_JOIN, .id = corner->on, .at = corner->at };
   gboolean asks =
       corner->join != BF_JOIN_UNSET || corner->relief != BF_RELIEF_UNSET || !isnan (corner->gap_mm);
 
   if (asks && !is_met (fold, corner))
-    add_not_heeded (fold, where, corner_place (fold, corner),
+    add_not_heeded (fold, forget, corner_place (fold, corner),
                     _ ("No two flanges meet at this corner: the join, gap or relief asked there is "
                        "kept in the file, and not heeded."));
 }

@@ -78,6 +78,9 @@ bf_fix_words (const BfFix *fix, BfUnits units)
       return g_strdup (_ ("Add a round relief"));
     case BF_FIX_JOIN_OPEN:
       return g_strdup (_ ("Leave the corner open"));
+    case BF_FIX_FORGET_FINISH:
+    case BF_FIX_FORGET_JOIN:
+      return g_strdup (_ ("Ask it no more"));
     case BF_FIX_OPENING_AT:
       return g_strdup (_ ("Move the opening"));
     case BF_FIX_OPENING_SIZE:
@@ -160,6 +163,8 @@ value_is_sound (const BfFix *fix)
              is_between (fix->value[1], -BF_LENGTH_MAX_MM);
     case BF_FIX_RELIEF_ROUND:
     case BF_FIX_JOIN_OPEN:
+    case BF_FIX_FORGET_FINISH:
+    case BF_FIX_FORGET_JOIN:
     case BF_FIX_PLAN_SLOTS:
     case BF_FIX_SHARE_METAL:
       return TRUE;
@@ -196,6 +201,10 @@ apply (const BfPart *part, const BfFix *fix)
       return bf_edit_corner_relief (part, fix->id, fix->at, BF_RELIEF_ROUND, NAN);
     case BF_FIX_JOIN_OPEN:
       return bf_edit_corner_join (part, fix->id, fix->at, BF_JOIN_OPEN);
+    case BF_FIX_FORGET_FINISH:
+      return bf_edit_corner_forget_finish (part, fix->id, fix->at);
+    case BF_FIX_FORGET_JOIN:
+      return bf_edit_corner_forget_join (part, fix->id, fix->at);
     case BF_FIX_OPENING_AT:
       return bf_edit_place_opening (part, fix->at, bf_vec2 (fix->value[0], fix->value[1]));
     case BF_FIX_OPENING_SIZE:

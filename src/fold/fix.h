@@ -16,6 +16,8 @@ typedef enum
   BF_FIX_RELIEF_SIZE,   /* id, at: the corner; value[0] the relief's diameter or side */
   BF_FIX_RELIEF_ROUND,  /* id, at: the corner; a round relief, its size worked out */
   BF_FIX_JOIN_OPEN,     /* id, at: the corner; left open */
+  BF_FIX_FORGET_FINISH, /* id, at: the corner; how it is finished is asked no more */
+  BF_FIX_FORGET_JOIN,   /* id, at: the corner; nor how it closes, with what gap and relief */
   BF_FIX_OPENING_AT,    /* at: the opening's index; value: its new place */
   BF_FIX_OPENING_SIZE,  /* at: the opening's index; value[0] its diameter (or width) */
   BF_FIX_PLAN_SLOTS,    /* id: the flange; its slots planned, not as given */

@@ -131,6 +131,12 @@ usual_gap (const BfPart *part)
 }
 
 static BfPart *
+no_join (const BfPart *part)
+{
+  return bf_edit_corner_forget_join (part, "base", 1);
+}
+
+static BfPart *
 join (const BfPart *part)
 {
   return bf_edit_corner_join (part, "base", 1, BF_JOIN_TAB);
@@ -281,6 +287,7 @@ static const struct
   { "new-corner", new_corner, { "corners.1" } },
   { "gap", gap, { "corners.0.gap" } },
   { "usual-gap", usual_gap, { "corners.0.gap" } },
+  { "forget-join", no_join, { "corners.0.join", "corners.0.gap" } },
   { "join", join, { "corners.0.join" } },
   { "finish", finish, { "corners.0.finish", "corners.0.size" } },
   { "hole", hole, { "openings.2" } },

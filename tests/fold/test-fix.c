@@ -72,6 +72,8 @@ static const Words sayings[] = {
   { { BF_FIX_RELIEF_SIZE, "base", 2, { 6.5, 0 } }, BF_UNITS_MM, "Make the relief 6.5 mm wide" },
   { { BF_FIX_RELIEF_ROUND, "base", 2, { 0, 0 } }, BF_UNITS_MM, "Add a round relief" },
   { { BF_FIX_JOIN_OPEN, "base", 2, { 0, 0 } }, BF_UNITS_MM, "Leave the corner open" },
+  { { BF_FIX_FORGET_FINISH, "base", 2, { 0, 0 } }, BF_UNITS_MM, "Ask it no more" },
+  { { BF_FIX_FORGET_JOIN, "base", 2, { 0, 0 } }, BF_UNITS_MM, "Ask it no more" },
   { { BF_FIX_OPENING_AT, NULL, 0, { 20, 30 } }, BF_UNITS_MM, "Move the opening" },
   { { BF_FIX_OPENING_SIZE, NULL, 0, { 5, 0 } }, BF_UNITS_MM, "Make the opening 5 mm wide" },
   { { BF_FIX_PLAN_SLOTS, "front", 0, { 0, 0 } }, BF_UNITS_MM, "Plan the slots of front" },
@@ -184,6 +186,7 @@ test_refused (void)
   } cases[] = {
     { { BF_FIX_NONE, "f0", 0, { 1, 0 } }, BF_FIX_ERROR_NOT_THERE },
     { { BF_FIX_FLANGE_LENGTH, "f9", 0, { 40, 0 } }, BF_FIX_ERROR_NOT_THERE },
+    { { BF_FIX_FORGET_JOIN, "base", 4, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
     { { BF_FIX_RELIEF_ROUND, "base", 4, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
     { { BF_FIX_SHARE_METAL, "f0", 4, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },
     { { BF_FIX_SHARE_METAL, "f0", 0, { 0, 0 } }, BF_FIX_ERROR_NOT_THERE },

@@ -218,6 +218,21 @@ test_room_beside_flange (void)
 
 /* ---- what is not heeded -------------------------------------------------------------------- */
 
+/* Taken at its word the check is gone, and what is heeded at that corner is asked still. */
+static void
+assert_forgotten (const BfFold *fold, const char *where)
+{
+  const BfCheck *check = find_check (fold, "corner-not-heeded", where);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (BfPart) part = bf_fix_apply (fold->asked, &check->fix, &error);
+  g_autoptr (BfFold) then = NULL;
+
+  g_assert_no_error (error);
+  then = bf_fold (part);
+  g_assert_null (find_check (then, "corner-not-heeded", where));
+  g_assert_cmpfloat_with_epsilon (then->blank.area_mm2, fold->blank.area_mm2, EXACT_MM);
+}
+
 static void
 test_bent (void)
 {
@@ -234,6 +249,8 @@ test_bent (void)
   add_finish (bracket, "base", 1, BF_FINISH_ROUND, 5.0);
   flush = bf_fold (bracket);
   g_assert_nonnull (find_check (flush, "corner-not-heeded", "base:1"));
+  assert_forgotten (met, "base:1");
+  assert_forgotten (flush, "base:1");
 }
 
 static void
@@ -245,6 +262,7 @@ test_nothing_to_join (void)
   ((BfCorner *)g_ptr_array_index (part->corners, 0))->gap_mm = 0.2;
   fold = bf_fold (part);
   g_assert_nonnull (find_check (fold, "corner-not-heeded", "base:2"));
+  assert_forgotten (fold, "base:2");
   g_assert_cmpfloat_with_epsilon (radius_at (fold, bf_vec2 (195.0, 115.0)), 5.0, EXACT_MM);
 }
 
