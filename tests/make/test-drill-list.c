@@ -22,7 +22,8 @@ nth (const GArray *list, guint i)
   return &g_array_index (list, BfDrilled, i);
 }
 
-/* Two holes and a large one in a tray with four corner reliefs of 6.5 mm. */
+/* Three holes and a large one in a tray with four corner reliefs of 6.5 mm: by drill, then from the
+ * left, then from below. */
 static void
 test_order (void)
 {
@@ -32,16 +33,19 @@ test_order (void)
 
   add_hole (part, 150.0, 60.0, 5.0);
   add_hole (part, 50.0, 60.0, 5.0);
+  add_hole (part, 50.0, 30.0, 5.0);
   add_hole (part, 100.0, 60.0, 30.0);
   fold = bf_fold (part);
   list = bf_drill_list (fold);
-  g_assert_cmpuint (list->len, ==, 6);
-  g_assert_cmpfloat_with_epsilon (nth (list, 0)->at.x, 50.0, 1e-9);
-  g_assert_cmpfloat_with_epsilon (nth (list, 1)->at.x, 150.0, 1e-9);
-  g_assert_null (nth (list, 1)->drill);
-  for (guint i = 2; i < 6; i++)
+  g_assert_cmpuint (list->len, ==, 7);
+  g_assert_cmpfloat_with_epsilon (nth (list, 0)->at.y, 30.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (nth (list, 1)->at.y, 60.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (nth (list, 1)->at.x, 50.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (nth (list, 2)->at.x, 150.0, 1e-9);
+  g_assert_null (nth (list, 2)->drill);
+  for (guint i = 3; i < 7; i++)
     g_assert_cmpstr (nth (list, i)->drill, ==, "6.5 mm");
-  g_assert_cmpfloat (nth (list, 2)->at.x, <, nth (list, 5)->at.x);
+  g_assert_cmpfloat (nth (list, 3)->at.x, <, nth (list, 6)->at.x);
 }
 
 static void
