@@ -16,12 +16,23 @@
 /* Lengths that differ by less are alike. */
 #define ALIKE_MM 0.01
 
+/* What its place in the order goes by, but for what was opened last. */
+typedef struct
+{
+  gboolean is_hem;
+  guint depth;
+  int parent; /* the face that it stands on */
+  double length_mm;
+  BfVec2 direction;
+} Key;
+
 typedef struct
 {
   const BfFold *fold;
   BfReachTest *test;
   gboolean *made; /* by bend: not opened yet */
   guint *groups;  /* by bend: see fold/bend-groups.h */
+  Key *keys;      /* by bend */
   GArray *left;   /* guint: the bends that are not opened yet */
   int opened;     /* the bend that was opened last, or −1 */
 } Search;
@@ -36,27 +47,29 @@ depth_of (const BfFold *fold, guint face)
   return depth;
 }
 
-static BfVec2
-direction_of (const BfBendResult *bend)
+static Key
+key_of (const BfFold *fold, guint i)
 {
-  return bf_vec2_unit (bf_vec2_sub (bend->line[1], bend->line[0]));
+  const BfBendResult *bend = bf_fold_bend (fold, i);
+
+  return (Key){ bend->angle_rad >= HEM_RAD, depth_of (fold, bend->face),
+                bf_fold_face (fold, bend->face)->parent,
+                bf_vec2_distance (bend->line[0], bend->line[1]),
+                bf_vec2_unit (bf_vec2_sub (bend->line[1], bend->line[0])) };
 }
 
 /* TRUE where the bend's wall stands across from the one that was opened last. */
 static gboolean
-faces_last (const Search *search, const BfBendResult *bend)
+faces_last (const Search *search, const Key *bend)
 {
-  const BfBendResult *last;
-  BfVec2 a, b;
+  const Key *last;
 
   if (search->opened < 0)
     return FALSE;
-  last = bf_fold_bend (search->fold, (guint)search->opened);
-  a = direction_of (bend);
-  b = direction_of (last);
-  return bf_fold_face (search->fold, bend->face)->parent ==
-             bf_fold_face (search->fold, last->face)->parent &&
-         fabs (bf_vec2_cross (a, b)) < FACING_SINE && bf_vec2_dot (a, b) < 0.0;
+  last = &search->keys[search->opened];
+  return bend->parent == last->parent &&
+         fabs (bf_vec2_cross (bend->direction, last->direction)) < FACING_SINE &&
+         bf_vec2_dot (bend->direction, last->direction) < 0.0;
 }
 
 /* Negative where a is to be opened before b. */
@@ -65,12 +78,11 @@ compare_bends (gconstpointer x, gconstpointer y, gpointer data)
 {
   const Search *search = data;
   guint i = *(const guint *)x, k = *(const guint *)y;
-  const BfBendResult *a = bf_fold_bend (search->fold, i), *b = bf_fold_bend (search->fold, k);
-  int hem = (a->angle_rad >= HEM_RAD) - (b->angle_rad >= HEM_RAD);
-  int depth = (int)depth_of (search->fold, a->face) - (int)depth_of (search->fold, b->face);
+  const Key *a = &search->keys[i], *b = &search->keys[k];
+  int hem = a->is_hem - b->is_hem;
+  int depth = (int)a->depth - (int)b->depth;
   int facing = faces_last (search, b) - faces_last (search, a);
-  double longer =
-      bf_vec2_distance (a->line[0], a->line[1]) - bf_vec2_distance (b->line[0], b->line[1]);
+  double longer = a->length_mm - b->length_mm;
 
   if (hem != 0)
     return hem;
@@ -97,16 +109,15 @@ open_bend (Search *search, guint bend)
                        bf_reach_try (search->test, bend, search->made) };
 }
 
+/* Of a bend that rises in step with others. */
 static gboolean
 belongs_to (const Search *search, guint bend, guint other)
 {
-  return bend == other ||
-         (search->groups[bend] > 0 && search->groups[bend] == search->groups[other]);
+  return search->groups[bend] == search->groups[other];
 }
 
-/* Opens a bend, and all that rise in step with it; appends the steps (BfBendStep). */
 static void
-open_with_group (Search *search, guint bend, GArray *steps)
+open_group (Search *search, guint bend, GArray *steps)
 {
   gboolean found = TRUE;
 
@@ -129,6 +140,22 @@ open_with_group (Search *search, guint bend, GArray *steps)
           g_array_append_val (steps, step);
         }
     }
+}
+
+/* Opens a bend, and all that rise in step with it; appends the steps (BfBendStep). */
+static void
+open_with_group (Search *search, guint bend, GArray *steps)
+{
+  BfBendStep step;
+
+  if (search->groups[bend] > 0)
+    {
+      open_group (search, bend, steps);
+      return;
+    }
+  search->made[bend] = FALSE;
+  step = open_bend (search, bend);
+  g_array_append_val (steps, step);
 }
 
 static void
@@ -186,14 +213,16 @@ bf_bend_order (const BfFold *fold)
   g_autoptr (BfReachTest) test = bf_reach_test_new (fold);
   g_autofree gboolean *made = g_new (gboolean, fold->bends->len + 1);
   g_autofree guint *groups = g_new (guint, fold->bends->len + 1);
+  g_autofree Key *keys = g_new (Key, fold->bends->len + 1);
   g_autoptr (GArray) left = g_array_new (FALSE, FALSE, sizeof (guint));
   GArray *order = g_array_new (FALSE, FALSE, sizeof (BfBendStep));
-  Search search = { fold, test, made, groups, left, -1 };
+  Search search = { fold, test, made, groups, keys, left, -1 };
 
   bf_bend_groups (fold, groups);
   for (guint i = 0; i < fold->bends->len; i++)
     {
       made[i] = TRUE;
+      keys[i] = key_of (fold, i);
       g_array_append_val (left, i);
     }
   while (left->len > 0)

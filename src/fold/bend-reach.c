@@ -3,9 +3,7 @@
 #include "fold/bend-reach.h"
 
 #include "fold/bend-groups.h"
-#include "fold/convex.h"
-#include "fold/formed.h"
-#include "fold/layout.h"
+#include "fold/standing.h"
 
 /* A swing is looked at in so many places. */
 #define SWING_STEPS 8
@@ -22,17 +20,13 @@
 #define BAR_BEVEL 0.6
 #define BAR_BEVEL_SHARE 0.25
 
-#define ROUND_SAGITTA_MM 0.05
-
 struct BfReachTest
 {
   const BfFold *fold;
-  GArray **parts;    /* of each face: BfConvexPart in the blank */
+  BfStanding *standing;
   double *areas_mm2; /* of each face */
-  double *fractions; /* of each bend */
-  guint *groups;     /* of each bend: see fold/bend-groups.h */
-  GArray **pieces;   /* of each face, as it stands now: BfConvex */
-  BfSolid *slabs;    /* of each face, as it stands now */
+  double all_mm2;
+  guint *groups; /* of each bend: see fold/bend-groups.h */
   double give_mm;
 };
 
@@ -41,45 +35,26 @@ typedef struct
 {
   BfReachTest *test;
   guint bend;
+  const GArray *near; /* guint: the faces that could be in the way, and those that swing */
   BfHeldSide held;
   guint held_face;
 } Trial;
-
-/* ---- the metal ---------------------------------------------------------------------------- */
-
-static GArray *
-parts_of_face (const BfRing *outline)
-{
-  GArray *parts = g_array_new (FALSE, FALSE, sizeof (BfConvexPart));
-  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (BfVec2));
-
-  if (bf_ring_size (outline) < 3)
-    return parts;
-  bf_ring_flatten (outline, ROUND_SAGITTA_MM, points);
-  bf_convex_parts (points, parts);
-  return parts;
-}
 
 BfReachTest *
 bf_reach_test_new (const BfFold *fold)
 {
   BfReachTest *test = g_new0 (BfReachTest, 1);
-  guint n = fold->faces->len;
 
   test->fold = fold;
-  test->parts = g_new0 (GArray *, n);
-  test->pieces = g_new0 (GArray *, n);
-  test->areas_mm2 = g_new0 (double, n);
-  test->fractions = g_new0 (double, fold->bends->len + 1);
-  test->slabs = g_new0 (BfSolid, n);
+  test->standing = bf_standing_new (fold);
+  test->areas_mm2 = g_new0 (double, fold->faces->len);
   test->groups = g_new0 (guint, fold->bends->len + 1);
   bf_bend_groups (fold, test->groups);
   test->give_mm = MIN (GIVE_MM, fold->part->metal.thickness_mm / 4.0);
-  for (guint i = 0; i < n; i++)
+  for (guint i = 0; i < fold->faces->len; i++)
     {
-      test->parts[i] = parts_of_face (bf_fold_face (fold, i)->outline);
-      test->pieces[i] = g_array_new (FALSE, FALSE, sizeof (BfConvex));
       test->areas_mm2[i] = bf_ring_area (bf_fold_face (fold, i)->outline);
+      test->all_mm2 += test->areas_mm2[i];
     }
   return test;
 }
@@ -87,79 +62,16 @@ bf_reach_test_new (const BfFold *fold)
 void
 bf_reach_test_free (BfReachTest *test)
 {
-  for (guint i = 0; i < test->fold->faces->len; i++)
-    {
-      g_array_unref (test->parts[i]);
-      g_array_unref (test->pieces[i]);
-    }
-  g_free (test->parts);
-  g_free (test->pieces);
+  bf_standing_free (test->standing);
   g_free (test->areas_mm2);
-  g_free (test->fractions);
   g_free (test->groups);
-  g_free (test->slabs);
   g_free (test);
 }
 
-static void
-stand_face (BfReachTest *test, const BfSolid *slab)
+static guint
+near_face (const Trial *trial, guint i)
 {
-  GArray *pieces = test->pieces[slab->face];
-
-  test->slabs[slab->face] = *slab;
-  for (guint i = 0; i < test->parts[slab->face]->len; i++)
-    {
-      BfConvexPart part = g_array_index (test->parts[slab->face], BfConvexPart, i);
-      BfConvex piece;
-
-      for (guint k = 0; k < part.n; k++)
-        part.corners[k] = bf_solid_local (slab, part.corners[k]);
-      bf_convex_from_slab (&slab->frame, &part, test->fold->part->metal.thickness_mm, &piece);
-      g_array_append_val (pieces, piece);
-    }
-}
-
-/* What is folded double at a corner stands in no bar's way: it is closed by hand. */
-static gboolean
-is_face (const BfFold *fold, const BfSolid *solid)
-{
-  return solid->kind == BF_SOLID_SLAB &&
-         solid->outline == bf_fold_face (fold, solid->face)->outline;
-}
-
-/* Puts every face where it stands by test->fractions. */
-static void
-stand (BfReachTest *test)
-{
-  g_auto (BfFormed) formed = { .solids = NULL };
-
-  for (guint i = 0; i < test->fold->faces->len; i++)
-    g_array_set_size (test->pieces[i], 0);
-  bf_formed_build_each (test->fold->layout, test->fold->faces, test->fractions, &formed);
-  for (guint i = 0; i < formed.solids->len; i++)
-    if (is_face (test->fold, bf_formed_solid (&formed, i)))
-      stand_face (test, bf_formed_solid (&formed, i));
-}
-
-static gboolean
-pieces_hit (const GArray *a, const GArray *b, double give_mm)
-{
-  for (guint i = 0; i < a->len; i++)
-    for (guint k = 0; k < b->len; k++)
-      if (bf_convex_depth (&g_array_index (a, BfConvex, i), &g_array_index (b, BfConvex, k),
-                           give_mm) > give_mm)
-        return TRUE;
-  return FALSE;
-}
-
-/* TRUE where the face hangs on that bend, itself or by others. */
-static gboolean
-hangs_on (const BfFold *fold, guint face, guint bend)
-{
-  for (int i = (int)face; i >= 0; i = bf_fold_face (fold, (guint)i)->parent)
-    if (bf_fold_face (fold, (guint)i)->bend == (int)bend)
-      return TRUE;
-  return FALSE;
+  return g_array_index (trial->near, guint, i);
 }
 
 /* ---- the bars -------------------------------------------------------------------------------- */
@@ -209,7 +121,7 @@ find_bar (const Trial *trial, double width_mm, BfVec2 corners[4])
 static void
 place_bars (const Trial *trial, double width_mm, GArray *bars)
 {
-  const BfSolid *slab = &trial->test->slabs[trial->held_face];
+  const BfSolid *slab = bf_standing_slab (trial->test->standing, trial->held_face);
   const double tops[] = { BF_BAR_HEIGHT_MM, -trial->test->fold->part->metal.thickness_mm };
   BfConvexPart part = { .n = 4 };
 
@@ -238,9 +150,10 @@ find_bar_blocker (const Trial *trial, double width_mm)
   g_autoptr (GArray) bars = g_array_new (FALSE, FALSE, sizeof (BfConvex));
 
   place_bars (trial, width_mm, bars);
-  for (guint i = 0; i < test->fold->faces->len; i++)
-    if (i != flange && (int)i != parent && pieces_hit (bars, test->pieces[i], test->give_mm))
-      return (int)i;
+  for (guint i = 0; i < trial->near->len; i++)
+    if (near_face (trial, i) != flange && (int)near_face (trial, i) != parent &&
+        bf_standing_face_hits (test->standing, near_face (trial, i), bars, test->give_mm))
+      return (int)near_face (trial, i);
   return -1;
 }
 
@@ -259,7 +172,7 @@ clear_width_mm (const Trial *trial)
 static double
 hold_mm (const Trial *trial)
 {
-  const GArray *parts = trial->test->parts[trial->held_face];
+  const GArray *parts = bf_standing_parts (trial->test->standing, trial->held_face);
   BfVec2 line[2], inward;
   double far_mm = 0.0;
 
@@ -276,6 +189,26 @@ hold_mm (const Trial *trial)
 
 /* ---- one bend -------------------------------------------------------------------------------- */
 
+/* The first of the near faces that a face which swings runs into, or −1. */
+static int
+find_hit (const Trial *trial, guint swinging)
+{
+  const BfReachTest *test = trial->test;
+  guint flange = bf_fold_bend (test->fold, trial->bend)->face;
+  int parent = bf_fold_face (test->fold, flange)->parent;
+
+  for (guint i = 0; i < trial->near->len; i++)
+    {
+      guint face = near_face (trial, i);
+
+      if (!(swinging == flange && (int)face == parent) &&
+          !bf_standing_hangs_on (test->standing, face, trial->bend) &&
+          bf_standing_faces_hit (test->standing, swinging, face, test->give_mm))
+        return (int)face;
+    }
+  return -1;
+}
+
 /* The first face that swings into one that is held, or −1; where it hits in the
  * end is not for here to say. */
 static int
@@ -283,13 +216,15 @@ find_swing_blocker (const Trial *trial)
 {
   const BfReachTest *test = trial->test;
   guint flange = bf_fold_bend (test->fold, trial->bend)->face;
-  int parent = bf_fold_face (test->fold, flange)->parent;
 
-  for (guint a = 0; a < test->fold->faces->len; a++)
-    for (guint b = 0; hangs_on (test->fold, a, trial->bend) && b < test->fold->faces->len; b++)
-      if (!hangs_on (test->fold, b, trial->bend) && !(a == flange && (int)b == parent) &&
-          pieces_hit (test->pieces[a], test->pieces[b], test->give_mm))
-        return a == flange ? (int)b : (int)a;
+  for (guint i = 0; i < trial->near->len; i++)
+    if (bf_standing_hangs_on (test->standing, near_face (trial, i), trial->bend))
+      {
+        int hit = find_hit (trial, near_face (trial, i));
+
+        if (hit >= 0)
+          return near_face (trial, i) == flange ? hit : (int)near_face (trial, i);
+      }
   return -1;
 }
 
@@ -299,13 +234,24 @@ fault (const Trial *trial, BfReachFault what, int blocker, double clear_mm)
   return (BfReach){ trial->held, what, (guint)MAX (blocker, 0), clear_mm };
 }
 
+static gboolean
+rises_with (const BfReachTest *test, guint bend, guint other)
+{
+  return other == bend || (test->groups[bend] > 0 && test->groups[other] == test->groups[bend]);
+}
+
 /* Turns the bend, and what rises in step with it. */
 static void
 turn_bend (BfReachTest *test, guint bend, double fraction)
 {
+  if (test->groups[bend] == 0)
+    {
+      bf_standing_turn (test->standing, bend, fraction);
+      return;
+    }
   for (guint i = 0; i < test->fold->bends->len; i++)
-    if (i == bend || (test->groups[bend] > 0 && test->groups[i] == test->groups[bend]))
-      test->fractions[i] = fraction;
+    if (rises_with (test, bend, i))
+      bf_standing_turn (test->standing, i, fraction);
 }
 
 /* As it stands at one place of its swing. */
@@ -317,7 +263,6 @@ look (const Trial *trial, double fraction)
   int blocker = -1;
 
   turn_bend (test, trial->bend, fraction);
-  stand (test);
   if (needs_bar (bend) && bend->angle_rad * fraction <= bf_deg_to_rad (BF_BAR_MOST_DEG))
     blocker = find_bar_blocker (trial, BF_BAR_WIDTH_MM);
   if (blocker >= 0)
@@ -328,11 +273,12 @@ look (const Trial *trial, double fraction)
 }
 
 static BfReach
-try_side (BfReachTest *test, guint bend, BfHeldSide held)
+try_side (BfReachTest *test, guint bend, const GArray *near, BfHeldSide held)
 {
   guint flange = bf_fold_bend (test->fold, bend)->face;
   int parent = bf_fold_face (test->fold, flange)->parent;
-  Trial trial = { test, bend, held, held == BF_HELD_FLANGE ? flange : (guint)MAX (parent, 0) };
+  Trial trial = { test, bend, near, held,
+                  held == BF_HELD_FLANGE ? flange : (guint)MAX (parent, 0) };
   BfReach reach = fault (&trial, BF_REACH_FREE, -1, NAN);
   double hold = hold_mm (&trial);
 
@@ -343,34 +289,49 @@ try_side (BfReachTest *test, guint bend, BfHeldSide held)
   return reach;
 }
 
-/* The side with more metal is the easier one to hold. */
+/* The side with more metal is the easier one to hold. near: what swings is among it. */
 static BfHeldSide
-heavier_side (const BfReachTest *test, guint bend)
+heavier_side (const BfReachTest *test, guint bend, const GArray *near)
 {
-  double moving = 0.0, all = 0.0;
+  double moving = 0.0;
 
+  for (guint i = 0; i < near->len; i++)
+    if (bf_standing_hangs_on (test->standing, g_array_index (near, guint, i), bend))
+      moving += test->areas_mm2[g_array_index (near, guint, i)];
+  return moving > test->all_mm2 / 2.0 ? BF_HELD_FLANGE : BF_HELD_PARENT;
+}
+
+/* All faces, where more than this bend moves. */
+static GArray *
+near_faces (const BfReachTest *test, guint bend)
+{
+  GArray *all;
+
+  if (test->groups[bend] == 0)
+    return bf_standing_near (test->standing, bend, BF_BAR_WIDTH_MM + BF_BAR_HEIGHT_MM);
+  all = g_array_new (FALSE, FALSE, sizeof (guint));
   for (guint i = 0; i < test->fold->faces->len; i++)
-    {
-      all += test->areas_mm2[i];
-      if (hangs_on (test->fold, i, bend))
-        moving += test->areas_mm2[i];
-    }
-  return moving > all / 2.0 ? BF_HELD_FLANGE : BF_HELD_PARENT;
+    g_array_append_val (all, i);
+  return all;
 }
 
 BfReach
 bf_reach_try (BfReachTest *test, guint bend, const gboolean *made)
 {
-  BfHeldSide first = heavier_side (test, bend);
-  BfHeldSide second = first == BF_HELD_PARENT ? BF_HELD_FLANGE : BF_HELD_PARENT;
+  g_autoptr (GArray) near = NULL;
+  BfHeldSide first, second;
   BfReach one, other;
 
   for (guint i = 0; i < test->fold->bends->len; i++)
-    test->fractions[i] = made[i] ? 1.0 : 0.0;
-  one = try_side (test, bend, first);
+    if (!rises_with (test, bend, i))
+      bf_standing_turn (test->standing, i, made[i] ? 1.0 : 0.0);
+  near = near_faces (test, bend);
+  first = heavier_side (test, bend, near);
+  second = first == BF_HELD_PARENT ? BF_HELD_FLANGE : BF_HELD_PARENT;
+  one = try_side (test, bend, near, first);
   if (one.fault == BF_REACH_FREE || !needs_bar (bf_fold_bend (test->fold, bend)))
     return one;
-  other = try_side (test, bend, second);
+  other = try_side (test, bend, near, second);
   if (one.fault == BF_REACH_HOLD && other.fault == BF_REACH_HOLD)
     return other.clear_mm > one.clear_mm ? other : one;
   return other.fault == BF_REACH_FREE || one.fault == BF_REACH_HOLD ? other : one;

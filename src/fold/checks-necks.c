@@ -88,10 +88,11 @@ is_metal (const Search *search, const BfEdge *across)
                    .to = bf_vec2_along (across->from, way, 0.99),
                    .box = across->box };
   BfVec2 middle = bf_vec2_along (across->from, way, 0.5);
+  g_autoptr (GArray) crossed = bf_edge_finder_within (search->near.finder, &inner.box, 0.0);
 
-  for (guint i = 0; i < search->near.edges->len; i++)
-    if (bf_box_gap (&inner.box, &edge_at (search, i)->box) <= 0.0 &&
-        bf_edge_distance (&inner, edge_at (search, i), &at) < BF_TOLERANCE_SIZE_MM)
+  for (guint i = 0; i < crossed->len; i++)
+    if (bf_edge_distance (&inner, edge_at (search, g_array_index (crossed, guint, i)), &at) <
+        BF_TOLERANCE_SIZE_MM)
       return FALSE;
   for (guint i = blank->n_outer; i < blank->rings->len; i++)
     if (bf_ring_contains (bf_blank_ring (blank, i), middle))
@@ -206,16 +207,22 @@ look_from (Search *search, guint i)
   const BfEdge *edge = edge_at (search, i);
   BfVec2 in = direction (edge_at (search, i + n - 1), TRUE), out = direction (edge, FALSE), p;
   gboolean turns_in = bf_vec2_cross (in, out) < -IN_LINE_SIN;
+  gboolean bulges_in = edge->curved && edge->bulge <= 0.0;
+  g_autoptr (GArray) others = NULL;
 
-  for (guint k = 0; k < n; k++)
+  if (!turns_in && !bulges_in)
+    return;
+  others = bf_edge_finder_within (search->near.finder, &edge->box, search->needed_mm);
+  for (guint o = 0; o < others->len; o++)
     {
+      guint k = g_array_index (others, guint, o);
       const BfEdge *other = edge_at (search, k);
 
-      if (k == i || bf_box_gap (&edge->box, &other->box) >= search->needed_mm)
+      if (k == i)
         continue;
       if (turns_in)
         try_across (search, i, edge->from, k);
-      if (!edge->curved || edge->bulge > 0.0)
+      if (!bulges_in)
         continue;
       bf_edge_distance (edge, other, &p);
       if (!is_one (p, edge->from) && !is_one (p, edge->to))

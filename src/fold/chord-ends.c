@@ -139,13 +139,14 @@ cross_arc (Search *search, const BfEdge *other, const BfArc *other_arc)
 static void
 look_at_ring (Search *search, const BfNearRing *near)
 {
-  for (guint i = 0; i < near->edges->len; i++)
+  g_autoptr (GArray) others = bf_edge_finder_within (near->finder, &search->edge.box, NEAR_MM);
+
+  for (guint k = 0; k < others->len; k++)
     {
+      guint i = g_array_index (others, guint, k);
       const BfEdge *other = &g_array_index (near->edges, BfEdge, i);
       BfArc arc;
 
-      if (bf_box_gap (&search->edge.box, &other->box) > NEAR_MM)
-        continue;
       add_near (search, other->from);
       add_near (search, other->to);
       if (other->curved && bf_ring_arc (near->ring, i, &arc))

@@ -21,24 +21,12 @@ turned (const BfLayout *layout, const BfFlap *flap, double fraction)
   return (BfTurned){ angle, flap->sums.allowance_mm / angle - neutral };
 }
 
-static BfSolid
-base_slab (const GArray *faces)
-{
-  return (
-      BfSolid){ .kind = BF_SOLID_SLAB,
-                .outline = g_array_index (faces, BfFace, 0).outline,
-                .frame = { bf_base_pose.origin, bf_base_pose.e, bf_base_pose.d, bf_base_pose.m },
-                .flat_ex = { 1.0, 0.0 },
-                .flat_ey = { 0.0, 1.0 } };
-}
-
 /* x of a flange's frame runs against u, so that the frame is right-handed. */
 static BfSolid
-flap_slab (const BfFlap *flap, const GArray *faces, guint face, const BfPose *pose)
+flap_slab (const BfFlap *flap, guint face, const BfPose *pose)
 {
   return (BfSolid){ .kind = BF_SOLID_SLAB,
                     .face = face,
-                    .outline = g_array_index (faces, BfFace, face).outline,
                     .frame = { pose->origin, bf_vec3_scale (pose->e, -1.0), pose->d, pose->m },
                     .flat_origin = bf_flap_to_blank (flap, 0.0, 0.0),
                     .flat_ex = bf_vec2_scale (flap->flat_e, -1.0),
@@ -69,6 +57,27 @@ flap_sector (const BfFlap *flap, guint face, const BfPose *parent, BfTurned turn
   return sector;
 }
 
+BfSolid
+bf_formed_base_slab (const GArray *faces)
+{
+  return (
+      BfSolid){ .kind = BF_SOLID_SLAB,
+                .outline = g_array_index (faces, BfFace, 0).outline,
+                .frame = { bf_base_pose.origin, bf_base_pose.e, bf_base_pose.d, bf_base_pose.m },
+                .flat_ex = { 1.0, 0.0 },
+                .flat_ey = { 0.0, 1.0 } };
+}
+
+BfSolid
+bf_formed_flap_slab (
+    const BfLayout *layout, guint flap, double fraction, const BfPose *parent, BfPose *pose)
+{
+  const BfFlap *bent = &layout->flaps[flap];
+
+  bf_flap_pose (layout, bent, parent, turned (layout, bent, fraction), pose);
+  return flap_slab (bent, flap + 1, pose);
+}
+
 void
 bf_formed_build (const BfLayout *layout, const GArray *faces, double fraction, BfFormed *formed)
 {
@@ -86,7 +95,7 @@ bf_formed_build_each (const BfLayout *layout,
                       BfFormed *formed)
 {
   g_autofree BfPose *poses = g_new0 (BfPose, layout->n_flaps);
-  BfSolid solid = base_slab (faces);
+  BfSolid solid = bf_formed_base_slab (faces);
 
   *formed = (BfFormed){ .solids = g_array_new (FALSE, TRUE, sizeof (BfSolid)) };
   g_array_append_val (formed->solids, solid);
@@ -102,7 +111,8 @@ bf_formed_build_each (const BfLayout *layout,
       bf_flap_pose (layout, flap, parent, turn, &poses[i]);
       solid = flap_sector (flap, i + 1, parent, turn);
       g_array_append_val (formed->solids, solid);
-      solid = flap_slab (flap, faces, i + 1, &poses[i]);
+      solid = flap_slab (flap, i + 1, &poses[i]);
+      solid.outline = g_array_index (faces, BfFace, i + 1).outline;
       g_array_append_val (formed->solids, solid);
     }
   bf_folded_corners_form (layout, poses, fractions, formed->solids);

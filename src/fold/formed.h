@@ -16,5 +16,11 @@ void bf_formed_build_each (const BfLayout *layout,
                            const double *fractions,
                            BfFormed *formed);
 
+/* The base as it lies; and one flange's flat, but for its outline, with its bend turned by a
+ * fraction. parent: how what it hangs on stands; pose: (out) how the flange stands. */
+BfSolid bf_formed_base_slab (const GArray *faces);
+BfSolid bf_formed_flap_slab (
+    const BfLayout *layout, guint flap, double fraction, const BfPose *parent, BfPose *pose);
+
 /* Box and volume of the formed part. */
 void bf_formed_measure (const BfLayout *layout, BfFormed *formed);

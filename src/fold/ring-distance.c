@@ -18,11 +18,13 @@ bf_near_ring_init (BfNearRing *near, const BfRing *ring)
       bf_box_extend (&near->box, edge.box.max);
       g_array_append_val (near->edges, edge);
     }
+  near->finder = bf_edge_finder_new (near->edges);
 }
 
 void
 bf_near_ring_clear (BfNearRing *near)
 {
+  g_clear_pointer (&near->finder, bf_edge_finder_free);
   g_clear_pointer (&near->edges, g_array_unref);
 }
 

@@ -2,13 +2,14 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "fold/edge-distance.h"
+#include "fold/edge-finder.h"
 
 /* A ring made ready for asking how far others lie from it. */
 typedef struct
 {
-  const BfRing *ring; /* not owned */
-  GArray *edges;      /* BfEdge */
+  const BfRing *ring;   /* not owned */
+  GArray *edges;        /* BfEdge */
+  BfEdgeFinder *finder; /* of the edges */
   BfBox box;
 } BfNearRing;
 
