@@ -161,14 +161,52 @@ is_sound (const BfFold *fold)
          find_check (fold, "blank-overlaps-itself", NULL) == NULL;
 }
 
+/* The first of a fold's faults that is_sound() knows and that has a fix, or NULL. */
+static const BfCheck *
+curable (const BfFold *fold)
+{
+  for (guint i = 0; i < fold->checks->len; i++)
+    {
+      const BfCheck *check = bf_fold_check (fold, i);
+
+      if (check->fix.kind != BF_FIX_NONE && (strcmp (check->code, "faces-collide") == 0 ||
+                                             strcmp (check->code, "blank-overlaps-itself") == 0 ||
+                                             strcmp (check->code, "flange-too-narrow") == 0))
+        return check;
+    }
+  return NULL;
+}
+
+/* TRUE where the fixes that the checks offer, one click after the other, make the part sound. */
+static gboolean
+is_cured (BfPart *asked)
+{
+  g_autoptr (BfPart) part = bf_part_ref (asked);
+
+  for (guint clicks = 0; clicks < 6; clicks++)
+    {
+      g_autoptr (BfFold) fold = bf_fold (part);
+      const BfCheck *check = curable (fold);
+      BfPart *fixed;
+
+      if (is_sound (fold) || check == NULL)
+        return is_sound (fold);
+      fixed = bf_fix_apply (part, &check->fix, NULL);
+      bf_part_unref (part);
+      part = fixed;
+    }
+  return FALSE;
+}
+
 /* Parts with flanges on sides, drawn by lot: what is sound when it is bent over a bar is sound when
- * it is scored. Not without exception, since a scored bend is sharper: flanges reach further. */
+ * it is scored. Not without exception, since a scored bend is sharper: flanges reach further, past
+ * each other in the flat or folded. What is lost so, its checks' own fixes bring back. */
 static void
 test_by_lot (void)
 {
-  guint n_sound = 0, n_lost = 0;
+  guint n_parts = g_test_thorough () ? 1000 : N_PARTS, n_sound = 0, n_lost = 0, n_left = 0;
 
-  for (guint seed = 0; seed < N_PARTS; seed++)
+  for (guint seed = 0; seed < n_parts; seed++)
     {
       g_autoptr (BfPart) part = make_random_deep (seed);
       g_autoptr (BfFold) over_bar = bf_fold (part);
@@ -180,11 +218,33 @@ test_by_lot (void)
       scored = bf_fold (part);
       n_sound++;
       n_lost += is_sound (scored) ? 0 : 1;
-      if (!is_sound (scored))
-        g_test_message ("seed %u", seed);
+      if (is_sound (scored))
+        continue;
+      n_left += is_cured (part) ? 0 : 1;
+      g_test_message ("seed %u", seed);
     }
-  g_assert_cmpuint (n_sound, >, N_PARTS / 2);
+  g_test_message ("%u of %u are lost, %u for good", n_lost, n_sound, n_left);
+  g_assert_cmpuint (n_sound, >, n_parts / 2);
   g_assert_cmpuint (n_lost, <=, n_sound / 40);
+  g_assert_cmpuint (n_left, <=, n_lost / 5);
+}
+
+/* Those of the first thousand that are lost, and come back. */
+static void
+test_come_back (void)
+{
+  static const guint seeds[] = { 166, 170, 326, 550, 667, 771, 798, 900, 958 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (seeds); i++)
+    {
+      g_autoptr (BfPart) part = make_random_deep (seeds[i]);
+      g_autoptr (BfFold) fold = NULL;
+
+      score (part, part->metal.thickness_mm, skins[seeds[i] % 3]);
+      fold = bf_fold (part);
+      g_assert_false (is_sound (fold));
+      g_assert_true (is_cured (part));
+    }
 }
 
 int
@@ -194,5 +254,6 @@ main (int argc, char **argv)
   g_test_add_func ("/score-corners/corners", test_corners);
   g_test_add_func ("/score-corners/sides", test_sides);
   g_test_add_func ("/score-corners/by-lot", test_by_lot);
+  g_test_add_func ("/score-corners/come-back", test_come_back);
   return g_test_run ();
 }
