@@ -6,6 +6,7 @@
 
 #include "app/history.h"
 #include "core/part-file.h"
+#include "fold/fold.h"
 
 struct _BfDocument
 {
@@ -236,7 +237,8 @@ bf_document_load (BfDocument *self, GFile *file, GError **error)
   g_autoptr (BfPart) part = bf_part_load (file, error);
   if (part == NULL)
     return FALSE;
-  bf_document_set_part (self, part, file);
+  g_autoptr (BfPart) settled = bf_fold_settled (part);
+  bf_document_set_part (self, settled, file);
   return TRUE;
 }
 

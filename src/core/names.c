@@ -17,6 +17,7 @@ static const char *const join_words[] = { NULL,        "open", "covers-before", 
                                           "untrimmed", "tab",  "folded" };
 static const char *const relief_shape_words[] = { NULL, "round", "square", "none" };
 static const char *const along_words[] = { "before", "after" };
+static const char *const from_words[] = { "start", "end" };
 static const char *const end_relief_words[] = { NULL, "hole", "notch" };
 static const char *const finish_words[] = { NULL, "sharp", "round", "chamfer" };
 static const char *const opening_shape_words[] = { "round", "slot", "rectangle", "keyhole",
@@ -35,6 +36,7 @@ const BfNames bf_names_handbook_group = { handbook_group_words,
                                           G_N_ELEMENTS (handbook_group_words) };
 const BfNames bf_names_join = { join_words, G_N_ELEMENTS (join_words) };
 const BfNames bf_names_relief_shape = { relief_shape_words, G_N_ELEMENTS (relief_shape_words) };
+const BfNames bf_names_from = { from_words, G_N_ELEMENTS (from_words) };
 const BfNames bf_names_along = { along_words, G_N_ELEMENTS (along_words) };
 const BfNames bf_names_end_relief = { end_relief_words, G_N_ELEMENTS (end_relief_words) };
 const BfNames bf_names_finish = { finish_words, G_N_ELEMENTS (finish_words) };

@@ -30,10 +30,10 @@ typedef struct
 } BfNames;
 
 /* bf_names_along: whether a square relief lies along the edge after its corner (1) or before (0).
- */
+ * bf_names_from: whether an opening is measured from its edge's end (1) or start (0). */
 extern const BfNames bf_names_units, bf_names_measure, bf_names_turn, bf_names_cutting_way,
     bf_names_drill_set, bf_names_joining, bf_names_bend_way, bf_names_allowance_rule,
-    bf_names_handbook_group, bf_names_join, bf_names_relief_shape, bf_names_along,
+    bf_names_handbook_group, bf_names_join, bf_names_relief_shape, bf_names_along, bf_names_from,
     bf_names_end_relief, bf_names_finish, bf_names_opening_shape;
 
 /* The enum value of a word, or −1. */

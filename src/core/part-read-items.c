@@ -170,6 +170,7 @@ read_opening (BfReader *reader, const BfPlace *place)
   read_on (reader, place, &opening->on);
   read_shape_sizes (reader, place, opening);
   opening->pinned = bf_read_flag (reader, place, "pinned");
+  opening->from_end = bf_read_word (reader, place, "from", &bf_names_from, 0) == 1;
   opening->source = json_object_ref (place->object);
   return opening;
 }

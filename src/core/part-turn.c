@@ -66,28 +66,20 @@ reverse_points (GArray *points)
     }
 }
 
-/* How long the edge is that a flange hangs on, insets ignored. An edge of the base is exact. The
- * tip and sides of a flange are taken as drawn: what corners trim from them is not known here. */
-static double
-edge_length_mm (const BfPart *part, const BfFlange *flange)
+/* The points of an outline on a flange, from the other end of an edge that long. */
+static void
+turn_points (GArray *points, double length_mm)
 {
-  const BfFlange *parent;
-  double lean;
-
-  if (on_base (flange->on))
-    return bf_vec2_distance (bf_part_point (part, flange->edge_index),
-                             bf_part_point (part, flange->edge_index + 1));
-  parent = bf_part_find_flange (part, flange->on);
-  g_return_val_if_fail (parent != NULL, 0.0);
-  if (flange->edge != BF_EDGE_TIP)
-    return parent->length_mm;
-  lean =
-      tan (bf_deg_to_rad (parent->start_taper_deg)) + tan (bf_deg_to_rad (parent->end_taper_deg));
-  return edge_length_mm (part, parent) - parent->start_mm - parent->end_mm -
-         parent->length_mm * lean;
+  for (guint i = 0; i < points->len; i++)
+    {
+      BfVec2 *p = &g_array_index (points, BfVec2, i);
+      p->x = length_mm - p->x;
+    }
+  reverse_points (points);
 }
 
-/* On a flange x runs along the bend from the edge's start, and an angle is counted from there. */
+/* On a flange x runs along the bend from the edge's start, and an angle is counted from there. How
+ * long an edge of a flange is, is not known here. */
 static void
 turn_opening (const BfPart *part, BfOpening *opening)
 {
@@ -96,17 +88,18 @@ turn_opening (const BfPart *part, BfOpening *opening)
 
   if (flange == NULL)
     return;
-  length_mm = edge_length_mm (part, flange);
-  if (opening->points == NULL)
-    opening->at_mm.x = length_mm - opening->at_mm.x;
   opening->angle_deg += opening->angle_deg < 180.0 ? 180.0 : -180.0;
-  for (guint i = 0; opening->points != NULL && i < opening->points->len; i++)
+  if (!on_base (flange->on))
     {
-      BfVec2 *p = &g_array_index (opening->points, BfVec2, i);
-      p->x = length_mm - p->x;
+      opening->from_end = !opening->from_end;
+      return;
     }
+  length_mm = bf_vec2_distance (bf_part_point (part, flange->edge_index),
+                                bf_part_point (part, flange->edge_index + 1));
   if (opening->points != NULL)
-    reverse_points (opening->points);
+    turn_points (opening->points, length_mm);
+  else
+    opening->at_mm.x = length_mm - opening->at_mm.x;
 }
 
 /* The openings come first: they are measured along edges as they are. */

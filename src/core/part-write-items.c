@@ -123,8 +123,8 @@ write_base_corner (const BfCorner *corner)
 static JsonObject *
 write_opening (const BfOpening *opening)
 {
-  static const char *const known[] = { "on",    "shape", "at",     "diameter", "length",
-                                       "width", "angle", "points", "pinned",   NULL };
+  static const char *const known[] = { "on",    "shape",  "at",     "diameter", "length", "width",
+                                       "angle", "points", "pinned", "from",     NULL };
   JsonObject *object = json_object_new ();
   gboolean outline = opening->shape == BF_OPENING_OUTLINE;
 
@@ -139,6 +139,8 @@ write_opening (const BfOpening *opening)
   bf_write_number (object, "width", opening->width_mm);
   bf_write_number (object, "angle", opening->angle_deg);
   write_pinned (object, opening->pinned);
+  if (opening->from_end)
+    bf_write_word (object, "from", bf_names_from.words[1]);
   bf_keep_unknown (object, opening->source, known);
   return object;
 }

@@ -201,7 +201,8 @@ typedef struct
   BfVec2 at_mm;
   double diameter_mm, length_mm, width_mm, angle_deg; /* those that the shape has; else NAN */
   GArray *points;                                     /* BfVec2, outline only; else NULL */
-  gboolean pinned; /* where it stands matters, as a flange's length may */
+  gboolean pinned;   /* where it stands matters, as a flange's length may */
+  gboolean from_end; /* on a flange, x counts from the end of its edge and back: see below */
   JsonObject *source;
 } BfOpening;
 
@@ -332,7 +333,6 @@ void bf_part_make_counter_clockwise (BfPart *part);
 
 /* The part seen in a mirror (x becomes −x): same words, other hand. Returns: (transfer full).
  *
- * Of both: an opening on a flange of the base is exact. On a flange that hangs on another flange it
- * is measured along an edge that corners may trim, which only folding knows; there the edge is
- * taken untrimmed, so such an opening moves by the trim where the two sides are trimmed unlike. */
+ * Of both: a flange that hangs on another flange has an edge that corners may trim, whose length
+ * only folding knows. What was measured from its start is measured from its end then (from_end). */
 BfPart *bf_part_mirror (const BfPart *part) G_GNUC_WARN_UNUSED_RESULT;

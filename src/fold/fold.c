@@ -272,6 +272,8 @@ bf_fold_shape (BfPart *part)
   find_faces (fold);
   bf_bends_find (fold);
   bf_reliefs_find (fold->layout, fold->reliefs);
+  bf_openings_settle (fold->layout, fold->asked);
+  bf_openings_settle (fold->layout, fold->part);
   bf_openings_find (fold->layout, fold->openings);
   bf_formed_build (fold->layout, fold->faces, 1.0, &fold->formed);
   bf_formed_measure (fold->layout, &fold->formed);
@@ -290,6 +292,20 @@ bf_fold (BfPart *part)
   fold->order = bf_bend_order (fold);
   bf_checks_find (fold);
   return fold;
+}
+
+BfPart *
+bf_fold_settled (BfPart *part)
+{
+  g_return_val_if_fail (part != NULL, NULL);
+
+  for (guint i = 0; i < part->openings->len; i++)
+    if (((const BfOpening *)g_ptr_array_index (part->openings, i))->from_end)
+      {
+        g_autoptr (BfFold) fold = bf_fold_shape (part);
+        return bf_part_ref (fold->asked);
+      }
+  return bf_part_ref (part);
 }
 
 BfFold *

@@ -210,6 +210,10 @@ typedef struct
  * refuses fewer). Returns: (transfer full). */
 BfFold *bf_fold (BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
 
+/* The part with every opening measured from its edge's start, as a fold's own part has them: what a
+ * window shows. Returns: (transfer full), the same part where it is so already. */
+BfPart *bf_fold_settled (BfPart *part) G_GNUC_WARN_UNUSED_RESULT;
+
 BfFold *bf_fold_ref (BfFold *fold);
 void bf_fold_unref (BfFold *fold);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BfFold, bf_fold_unref)

@@ -129,6 +129,39 @@ trace (const BfOpening *opening, const Place *face)
   return ring;
 }
 
+/* The first point stays the first. */
+static void
+turn_points (GArray *points, double edge_length_mm)
+{
+  g_autoptr (GArray) old = g_array_copy (points);
+  guint n = old->len;
+
+  for (guint i = 0; i < n; i++)
+    {
+      BfVec2 p = g_array_index (old, BfVec2, (n - i) % n);
+
+      g_array_index (points, BfVec2, i) = bf_vec2 (edge_length_mm - p.x, p.y);
+    }
+}
+
+void
+bf_openings_settle (const BfLayout *layout, BfPart *part)
+{
+  for (guint i = 0; i < part->openings->len; i++)
+    {
+      BfOpening *opening = g_ptr_array_index (part->openings, i);
+      int flap = opening->from_end ? bf_layout_find_flap (layout, opening->on) : -1;
+
+      if (flap < 0)
+        continue;
+      opening->from_end = FALSE;
+      if (opening->points != NULL)
+        turn_points (opening->points, layout->flaps[flap].edge_length_mm);
+      else
+        opening->at_mm.x = layout->flaps[flap].edge_length_mm - opening->at_mm.x;
+    }
+}
+
 void
 bf_openings_find (const BfLayout *layout, GArray *openings)
 {

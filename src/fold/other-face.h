@@ -4,11 +4,6 @@
 
 #include "fold/fold.h"
 
-/* The part that was folded, as in a mirror: bf_part_mirror(), with the openings of lips and of
- * flanges on sides where this fold has them, which takes the lengths of their edges as they are
- * cut. Returns: (transfer full). */
-BfPart *bf_fold_mirrored_part (const BfFold *fold) G_GNUC_WARN_UNUSED_RESULT;
-
 /* The part as seen on the other face of its metal: in a mirror, and what is turned up there is
  * turned down here. Paper that is glued there and followed so gives the same part.
  * Returns: (transfer full): its fold. */

@@ -155,6 +155,7 @@ add_opening (GRand *rand, BfPart *part, const char *on)
       opening->width_mm = step (rand, 2, 8);
       opening->angle_deg = step (rand, 0, 359);
     }
+  opening->from_end = g_rand_int_range (rand, 0, 4) == 0 && !g_str_equal (on, "base");
   g_ptr_array_add (part->openings, opening);
 }
 
@@ -268,6 +269,7 @@ assert_same_opening (const BfOpening *a, const BfOpening *b, double tolerance)
 {
   g_assert_cmpstr (a->on, ==, b->on);
   g_assert_cmpint (a->shape, ==, b->shape);
+  g_assert_cmpint (a->from_end, ==, b->from_end);
   assert_number (a->at_mm.x, b->at_mm.x, tolerance);
   assert_number (a->at_mm.y, b->at_mm.y, tolerance);
   assert_number (a->diameter_mm, b->diameter_mm, tolerance);

@@ -6,7 +6,7 @@
 
 #include "core/edit.h"
 #include "core/part-file.h"
-#include "fold/fold.h"
+#include "fold/layout.h"
 #include "look-up.h"
 #include "make-any.h"
 #include "make-part.h"
@@ -95,6 +95,81 @@ test_random (void)
     }
 }
 
+/* ---- drawn clockwise ---------------------------------------------------------------------- */
+
+/* A slot on every flange. */
+static void
+add_slots (BfPart *part)
+{
+  for (guint i = 0; i < bf_part_n_flanges (part); i++)
+    {
+      BfOpening *slot = bf_opening_new (bf_part_flange (part, i)->id, BF_OPENING_SLOT);
+
+      slot->at_mm = bf_vec2 (14.0, 7.0);
+      slot->length_mm = 5.0;
+      slot->width_mm = 2.0;
+      slot->angle_deg = 20.0;
+      g_ptr_array_add (part->openings, slot);
+    }
+}
+
+/* The same part as a person draws it who goes round the other way: in the mirror its words are so
+ * already, and looking into the mirror again changes no word. Each opening is measured from the
+ * start of its edge as it is drawn then, and edges are as long as they come out of the fold. */
+static BfPart *
+drawn_clockwise (const BfFold *fold)
+{
+  BfPart *part = bf_part_mirror (fold->asked);
+
+  for (guint i = 0; i < bf_part_n_points (part); i++)
+    g_array_index (part->outline, BfVec2, i).x *= -1.0;
+  for (guint i = 0; i < part->openings->len; i++)
+    {
+      BfOpening *opening = g_ptr_array_index (part->openings, i);
+      const BfOpening *asked = g_ptr_array_index (fold->asked->openings, i);
+      int flap = bf_layout_find_flap (fold->layout, opening->on);
+
+      opening->from_end = FALSE;
+      opening->at_mm.x = fold->layout->flaps[flap].edge_length_mm - asked->at_mm.x;
+      opening->angle_deg = -opening->angle_deg;
+    }
+  return part;
+}
+
+static void
+test_clockwise (void)
+{
+  guint n = g_test_thorough () ? 2000 : 60;
+
+  for (guint seed = 0; seed < n; seed++)
+    {
+      g_autoptr (BfPart) part = seed % 2 == 0 ? make_any (seed) : make_random_deep (seed);
+      g_autoptr (BfPart) clockwise = NULL, settled = NULL;
+      g_autoptr (BfFold) fold = NULL, other = NULL, again = NULL;
+
+      g_test_message ("seed %u", seed);
+      add_slots (part);
+      fold = bf_fold (part);
+      clockwise = drawn_clockwise (fold);
+      other = bf_fold (clockwise);
+      settled = bf_fold_settled (clockwise);
+      again = bf_fold (settled);
+      g_assert_cmpuint (fold->openings->len, ==, other->openings->len);
+      for (guint i = 0; i < fold->openings->len; i++)
+        {
+          BfBox a = bf_box_empty (), b = bf_box_empty (), c = bf_box_empty ();
+
+          bf_ring_extend_box (bf_fold_opening (fold, i)->ring, &a);
+          bf_ring_extend_box (bf_fold_opening (other, i)->ring, &b);
+          bf_ring_extend_box (bf_fold_opening (again, i)->ring, &c);
+          g_assert_cmpfloat (bf_vec2_distance (a.min, b.min), <, 1e-6);
+          g_assert_cmpfloat (bf_vec2_distance (a.max, b.max), <, 1e-6);
+          g_assert_cmpfloat (bf_vec2_distance (a.max, c.max), <, 1e-6);
+        }
+      check_kept (clockwise);
+    }
+}
+
 /* A square relief drawn along the edge before its corner, of an outline drawn clockwise: turned
  * round it lies where it lay, saved and read too. The corner's two edges make 60°, so that it does
  * lie otherwise along the other one. */
@@ -132,6 +207,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/kept/square-turned", test_square_turned);
+  g_test_add_func ("/kept/clockwise", test_clockwise);
   g_test_add_func ("/kept/random", test_random);
   return g_test_run ();
 }
