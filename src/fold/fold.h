@@ -124,7 +124,7 @@ typedef struct
 typedef struct
 {
   const char *before, *after; /* ids, counter-clockwise; the part's strings */
-  double length_mm;           /* along the inside edges; 0 where they only meet at a point */
+  double length_mm;           /* along the inside edges; 0 where walls only meet at a point */
   double gap_mm;              /* between the inside edges; NAN where they are not parallel */
 } BfSeam;
 

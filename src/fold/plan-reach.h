@@ -5,8 +5,10 @@
 #include "fold/layout.h"
 
 /* How far a flap of the base and all that its tip carries reach when bent, seen from above: in mm
- * from its drawn line, outward positive, as if sizes were counted outside. Rather too far than not
- * far enough: where a bend's arc lies is not looked into. */
+ * from its drawn line, outward positive, as if sizes were counted outside. Each flap is followed
+ * from there by what it has of flat, and where a bend's arc lies is not looked into: outward that
+ * falls short by up to each bend's setback, which the room for an end relief makes up for; inward
+ * the flap's own setback is added, so that it is rather too far. */
 typedef struct
 {
   double outward_mm; /* 0 or more */

@@ -62,6 +62,7 @@ measure (const Segment *a, const Segment *b, BfSeam *seam)
     seam->gap_mm = bf_vec3_length (bf_vec3_along (across, d, -b_from));
 }
 
+/* Lips that stop short of each other have none; of walls it is told that they meet in a point. */
 static void
 add_seam (const BfLayout *layout, const BfFlap *before, const BfFlap *after, GArray *seams)
 {
@@ -70,7 +71,8 @@ add_seam (const BfLayout *layout, const BfFlap *before, const BfFlap *after, GAr
   BfSeam seam = { before->flange->id, after->flange->id, 0.0, NAN };
 
   measure (&a, &b, &seam);
-  g_array_append_val (seams, seam);
+  if (seam.length_mm > BF_TOLERANCE_SIZE_MM || before->flange->edge != BF_EDGE_TIP)
+    g_array_append_val (seams, seam);
 }
 
 /* The flap that a tip carries nearest that end, or NULL. */

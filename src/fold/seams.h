@@ -4,6 +4,6 @@
 
 #include "fold/layout.h"
 
-/* Every pair of flanges that meet at a corner, walls first and then the lips above them, measured
- * in space between their inside edges. Appends BfSeam to seams. */
+/* Every pair of flanges that meet at a corner, walls first and then the lips above them as far as
+ * they do meet, measured in space between their inside edges. Appends BfSeam to seams. */
 void bf_seams_find (const BfLayout *layout, GArray *seams);

@@ -222,6 +222,30 @@ test_opposite_turns (void)
     }
 }
 
+/* Lips that stand 20 mm in from both ends meet nobody: the walls' seams are all there are. Whole
+ * lips have seams too. */
+static void
+test_short_lips (void)
+{
+  for (guint inset = 0; inset < 2; inset++)
+    {
+      g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+      g_autoptr (BfFold) fold = NULL;
+
+      for (guint i = 0; i < 4; i++)
+        {
+          g_autofree char *id = g_strdup_printf ("l%u", i), *on = g_strdup_printf ("f%u", i);
+          BfFlange *lip = add_lip (part, id, on, 15.0, 90.0);
+
+          lip->start_mm = lip->end_mm = 20.0 * inset;
+        }
+      fold = bf_fold (part);
+      g_assert_cmpuint (fold->seams->len, ==, inset ? 4 : 8);
+      for (guint i = 0; i < fold->seams->len; i++)
+        g_assert_cmpfloat (bf_fold_seam (fold, i)->length_mm, >, 1.0);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -231,5 +255,6 @@ main (int argc, char **argv)
   g_test_add_func ("/seams/lower-wall-counts", test_lower_wall_counts);
   g_test_add_func ("/seams/asked-gap", test_asked_gap);
   g_test_add_func ("/seams/opposite-turns", test_opposite_turns);
+  g_test_add_func ("/seams/short-lips", test_short_lips);
   return g_test_run ();
 }
