@@ -253,7 +253,8 @@ typedef struct
   GPtrArray *parted;       /* BfParted: each two flanges once */
   BfMade *made;            /* NULL: nothing is ticked yet */
   char *notes;
-  JsonObject *source; /* the whole file as read; NULL for a part made here */
+  gboolean other_face; /* seen on the other face of its metal, starts are ends; in no file */
+  JsonObject *source;  /* the whole file as read; NULL for a part made here */
 } BfPart;
 
 /* A part of no flanges and an empty outline, with every choice left to the defaults.

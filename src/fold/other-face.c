@@ -9,6 +9,7 @@ bf_fold_other_face (const BfFold *fold)
 
   g_return_val_if_fail (fold != NULL, NULL);
   part = bf_part_mirror (fold->asked);
+  part->other_face = !part->other_face;
   for (guint i = 0; i < part->flanges->len; i++)
     {
       BfFlange *flange = g_ptr_array_index (part->flanges, i);

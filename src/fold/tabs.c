@@ -243,12 +243,12 @@ set_ends (BfFlange *tab, const RootEnd *root, const RootEnd *tip)
   tab->end_taper_deg = bf_rad_to_deg (end->taper_rad);
 }
 
-/* "right-start-tab", or, where the person has a flange of that name, "right-start-tab-2". Returns:
- * (transfer full). */
+/* "right-start-tab", or, where the person has a flange of that name, "right-start-tab-2": the same
+ * tab's name on either face of the metal. Returns: (transfer full). */
 static char *
 tab_id (const BfPart *part, const char *wall, BfSideName end)
 {
-  const char *side = end == BF_SIDE_START ? "start" : "end";
+  const char *side = (end == BF_SIDE_START) != part->other_face ? "start" : "end";
   char *id = g_strdup_printf ("%s-%s-tab", wall, side);
 
   for (guint i = 2; bf_part_find_flange (part, id) != NULL; i++)

@@ -152,6 +152,36 @@ test_random (void)
     }
 }
 
+/* A tab is called alike on either face, so that the glued paper and the steps speak of the same
+ * one: at all four corners of a tray. */
+static void
+test_tabs_names (void)
+{
+  g_autoptr (BfPart) part = make_tray (200.0, 120.0, 40.0, 90.0);
+  g_autoptr (BfFold) fold = NULL, other = NULL;
+  guint n_tabs = 0;
+
+  for (guint i = 0; i < 4; i++)
+    {
+      BfCorner *corner = bf_corner_new ("base", i);
+
+      corner->join = BF_JOIN_TAB;
+      g_ptr_array_add (part->corners, corner);
+    }
+  fold = bf_fold (part);
+  other = bf_fold_other_face (fold);
+  for (guint i = 0; i < bf_part_n_flanges (fold->part); i++)
+    {
+      const BfFlange *tab = bf_part_flange (fold->part, i);
+
+      if (!tab->is_tab)
+        continue;
+      n_tabs++;
+      assert_mirrored (find_face (fold, tab->id)->outline, find_face (other, tab->id)->outline);
+    }
+  g_assert_cmpuint (n_tabs, ==, 4);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -159,5 +189,6 @@ main (int argc, char **argv)
   g_test_add_func ("/other-face/on-lips", test_on_lips);
   g_test_add_func ("/other-face/square-reliefs", test_square_reliefs);
   g_test_add_func ("/other-face/random", test_random);
+  g_test_add_func ("/other-face/tab-names", test_tabs_names);
   return g_test_run ();
 }
