@@ -148,7 +148,15 @@ open_corner (Search *search, const BfWanted *pair)
   return no_fix;
 }
 
-/* One of the two shortened to stand a gap off the other, with a sound flat left. */
+static gboolean
+carries_any (const BfFlap *flap)
+{
+  return flap->on_tip != NULL || flap->on_side[BF_SIDE_START] != NULL ||
+         flap->on_side[BF_SIDE_END] != NULL;
+}
+
+/* One of the two shortened to stand a gap off the other, with a sound flat left. Only one that
+ * carries nothing: what it carries would come to stand elsewhere. */
 static BfFix
 shorten (Search *search, const BfWanted *pair, guint k)
 {
@@ -158,7 +166,7 @@ shorten (Search *search, const BfWanted *pair, guint k)
   double less = pair->over_mm[k] + bf_part_resolve_gap_mm (layout->part, NULL);
   g_autoptr (BfFold) tried = NULL;
 
-  if (flap == NULL || flap->flange->is_tab ||
+  if (flap == NULL || flap->flange->is_tab || carries_any (flap) ||
       bf_flap_flat_mm (flap) - less < 2.0 * layout->thickness_mm)
     return no_fix;
   fix.id = flap->flange->id;
