@@ -25,7 +25,7 @@ random_ends (GRand *rand, BfFlange *flange, double most_deg)
 
 /* Two walls across a bay that narrows or widens, and now and then lips on them. */
 static BfPart *
-make_bay (GRand *rand)
+any_bay (GRand *rand)
 {
   double w = between (rand, 60.0, 140.0), deep = between (rand, 60.0, 120.0);
   double lean = between (rand, -25.0, 25.0), other = between (rand, -25.0, 25.0);
@@ -76,7 +76,7 @@ BfPart *
 make_crowded (guint seed)
 {
   g_autoptr (GRand) rand = g_rand_new_with_seed (seed + 4242);
-  BfPart *part = g_rand_boolean (rand) ? make_bay (rand) : make_eared (rand);
+  BfPart *part = g_rand_boolean (rand) ? any_bay (rand) : make_eared (rand);
 
   part->metal.thickness_mm = between (rand, 0.8, 2.5);
   part->bend.inside_radius_mm = part->metal.thickness_mm * between (rand, 0.2, 2.0);

@@ -79,6 +79,18 @@ make_tray (double width_mm, double depth_mm, double wall_mm, double angle_deg)
 }
 
 BfPart *
+make_bay (void)
+{
+  const BfVec2 outline[] = { { 0, 0 },    { 300, 0 },  { 300, 100 }, { 200, 100 },
+                             { 200, 40 }, { 100, 40 }, { 100, 100 }, { 0, 100 } };
+  BfPart *part = make_part (outline, G_N_ELEMENTS (outline));
+
+  add_flange (part, "left", 5, 60.0, 90.0);
+  add_flange (part, "right", 3, 60.0, 90.0);
+  return part;
+}
+
+BfPart *
 make_ring (guint n_sides, double circumradius_mm, double wall_mm, double angle_deg)
 {
   g_autofree BfVec2 *outline = g_new (BfVec2, n_sides);

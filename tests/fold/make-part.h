@@ -24,6 +24,10 @@ BfFlange *add_ear (BfPart *part, const char *id, const char *on, BfEdgeKind edge
 /* A tray of w × d with walls all round, ids "f0" … */
 BfPart *make_tray (double width_mm, double depth_mm, double wall_mm, double angle_deg);
 
+/* A base with a bay 100 mm wide in one edge, and walls "left" and "right" of 60 mm into it, which
+ * want the same metal. */
+BfPart *make_bay (void);
+
 /* A regular base of n sides with walls all round. */
 BfPart *make_ring (guint n_sides, double circumradius_mm, double wall_mm, double angle_deg);
 

@@ -112,19 +112,6 @@ crossing_base (void)
   return make_part (outline, G_N_ELEMENTS (outline));
 }
 
-/* Two walls of 60 into a bay 100 wide. */
-static BfPart *
-walls_in_bay (void)
-{
-  const BfVec2 outline[] = { { 0, 0 },    { 300, 0 },  { 300, 100 }, { 200, 100 },
-                             { 200, 40 }, { 100, 40 }, { 100, 100 }, { 0, 100 } };
-  BfPart *part = make_part (outline, G_N_ELEMENTS (outline));
-
-  add_flange (part, "left", 5, 60.0, 90.0);
-  add_flange (part, "right", 3, 60.0, 90.0);
-  return part;
-}
-
 static BfPart *
 cut_in_two (void)
 {
@@ -259,7 +246,7 @@ static const Fault faults[] = {
     0.75 },
   { "/checks/outline-crosses-itself", crossing_base, "outline-crosses-itself", "base",
     BF_SEVERITY_MUST_FIX, NAN, NAN },
-  { "/checks/blank-overlaps-itself", walls_in_bay, "blank-overlaps-itself", "right",
+  { "/checks/blank-overlaps-itself", make_bay, "blank-overlaps-itself", "right",
     BF_SEVERITY_MUST_FIX, 2.0 * (54.0 + 3.3457961 - 50.0), 0.0 },
   { "/checks/blank-in-pieces/two", cut_in_two, "blank-in-pieces", "base", BF_SEVERITY_MUST_FIX, 2.0,
     1.0 },
@@ -483,7 +470,7 @@ test_child_of_none (void)
 static void
 test_place (void)
 {
-  g_autoptr (BfPart) part = walls_in_bay ();
+  g_autoptr (BfPart) part = make_bay ();
   g_autoptr (BfFold) fold = bf_fold (part);
   BfVec2 place = find_check (fold, "blank-overlaps-itself", NULL)->place;
 

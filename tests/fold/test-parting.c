@@ -31,19 +31,6 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (ClipPieces, clip_pieces_free)
 
 /* ---- what they are ------------------------------------------------------------------------ */
 
-/* A bay 100 mm wide with a wall 60 mm high on either side. */
-static BfPart *
-walls_in_bay (void)
-{
-  const BfVec2 outline[] = { { 0, 0 },    { 300, 0 },  { 300, 100 }, { 200, 100 },
-                             { 200, 40 }, { 100, 40 }, { 100, 100 }, { 0, 100 } };
-  BfPart *part = make_part (outline, G_N_ELEMENTS (outline));
-
-  add_flange (part, "left", 5, 60.0, 90.0);
-  add_flange (part, "right", 3, 60.0, 90.0);
-  return part;
-}
-
 /* Two walls that meet at a corner, and on each an ear across the corner. */
 static BfPart *
 two_ears (double length_mm)
@@ -88,7 +75,7 @@ area_of (const BfFold *fold, const char *face)
 static void
 test_bay (void)
 {
-  g_autoptr (BfPart) part = walls_in_bay ();
+  g_autoptr (BfPart) part = make_bay ();
   g_autoptr (BfPart) shared = with_fix (part, BF_FIX_SHARE_METAL, NULL);
   g_autoptr (BfFold) fold = bf_fold (shared);
   BfBox left = bf_box_empty (), right = bf_box_empty ();
@@ -154,7 +141,7 @@ test_all_follow (void)
 static void
 test_seam_ends (void)
 {
-  g_autoptr (BfPart) part = walls_in_bay ();
+  g_autoptr (BfPart) part = make_bay ();
   g_autoptr (BfPart) shared = NULL;
   g_autoptr (BfFold) before = NULL, fold = NULL;
 
@@ -197,7 +184,7 @@ test_not_clean (void)
 static void
 test_shortened (void)
 {
-  g_autoptr (BfPart) part = walls_in_bay ();
+  g_autoptr (BfPart) part = make_bay ();
   BfFlange *left = g_ptr_array_index (part->flanges, 0);
   g_autoptr (BfPart) shorter = NULL;
   g_autoptr (BfFold) fold = NULL;
@@ -230,7 +217,7 @@ test_nothing_shared (void)
 static void
 test_opening_kept (void)
 {
-  g_autoptr (BfPart) part = walls_in_bay ();
+  g_autoptr (BfPart) part = make_bay ();
   BfOpening *hole = bf_opening_new ("left", BF_OPENING_ROUND);
   g_autoptr (BfPart) shared = NULL;
 
