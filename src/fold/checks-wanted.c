@@ -10,7 +10,7 @@
 #include "fold/fold-shape.h"
 #include "fold/outline.h"
 #include "fold/overlay.h"
-#include "fold/parting.h"
+#include "fold/parting-cuts.h"
 #include "fold/wanted-twice.h"
 
 /* Looking for a cure folds the part again, while somebody may be dragging: so many times in all. */
@@ -242,6 +242,54 @@ describe (Search *search, const BfWanted *pair)
                  cured_message (fold, want, &check.fix));
 }
 
+/* ---- what is shared ----------------------------------------------------------------------- */
+
+/* How long the flange is where it gives up the most; NAN where it gives up nothing. place: (out) */
+static double
+left_mm (const BfLayout *layout, int flap, const GPtrArray *cuts, BfVec2 *place)
+{
+  const BfFlap *bent = &layout->flaps[flap];
+  BfVec2 root = bf_flap_to_blank (bent, 0.0, 0.0);
+  g_autoptr (GPtrArray) flat = bf_area_of_ring (bf_outline_flat (layout, flap));
+  g_autoptr (GPtrArray) given = bf_overlay_common (flat, cuts, NULL);
+  double least = NAN;
+
+  for (guint i = 0; i < given->len; i++)
+    for (guint v = 0; v < bf_ring_size (g_ptr_array_index (given, i)); v++)
+      {
+        BfVec2 p = bf_ring_vertex (g_ptr_array_index (given, i), v)->p;
+        double w = bf_vec2_dot (bf_vec2_sub (p, root), bent->flat_n);
+
+        if (isnan (least) || w < least)
+          {
+            least = w;
+            *place = p;
+          }
+      }
+  return bent->flange->length_mm - (bent->tip_w_mm - least);
+}
+
+static void
+tell_shared (BfFold *fold, const BfParting *parting, guint k)
+{
+  const BfLayout *layout = fold->layout;
+  const BfFlange *flange = layout->flaps[parting->flaps[k]].flange;
+  BfCheck check = { .code = "metal-shared",
+                    .severity = BF_SEVERITY_GOOD_TO_KNOW,
+                    .needed = flange->length_mm };
+  g_autofree char *left = NULL, *asked = bf_checks_length (fold, flange->length_mm);
+
+  check.found = left_mm (layout, parting->flaps[k], parting->cuts[k], &check.place);
+  if (isnan (check.found))
+    return;
+  left = bf_checks_length (fold, check.found);
+  bf_checks_add (fold, check, flange->id,
+                 /* Translators: the names of two flanges, and two lengths with their units. */
+                 g_strdup_printf (_ ("%s shares metal with %s, and is only %s long there, not %s."),
+                                  flange->id, name_of (layout, parting->flaps[1 - k]), left,
+                                  asked));
+}
+
 void
 bf_checks_find_wanted (BfFold *fold)
 {
@@ -255,6 +303,13 @@ bf_checks_find_wanted (BfFold *fold)
 
   for (guint i = 0; i < wanted->len; i++)
     describe (&search, &g_array_index (wanted, BfWanted, i));
+  for (guint i = 0; i < 2 * fold->layout->partings->len; i++)
+    {
+      const BfParting *parting = &g_array_index (fold->layout->partings, BfParting, i / 2);
+
+      if (parting->made)
+        tell_shared (fold, parting, i % 2);
+    }
   if (wanted->len == 0 && fold->layout->wanted_twice)
     bf_checks_add (fold, check, "base",
                    g_strdup (_ ("Two pieces of the blank want the same metal. Shorten or inset "

@@ -5,5 +5,5 @@
 #include "fold/fold.h"
 
 /* blank-overlaps-itself: each two pieces of the blank that want the same metal, and what would part
- * them. The blank is made. */
+ * them; metal-shared: how long flanges are that share what both want. The blank is made. */
 void bf_checks_find_wanted (BfFold *fold);

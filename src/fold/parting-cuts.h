@@ -5,7 +5,7 @@
 #include "fold/parting.h"
 
 /* One pair of flanges that want the same metal, and the areas that it is worked out by: lists of
- * rings as fold/overlay.h has them. Private to the parting. */
+ * rings as fold/overlay.h has them. */
 
 GPtrArray *bf_area_new (void) G_GNUC_WARN_UNUSED_RESULT;
 

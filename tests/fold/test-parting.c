@@ -77,7 +77,7 @@ test_bay (void)
 {
   g_autoptr (BfPart) part = make_bay ();
   g_autoptr (BfPart) shared = with_fix (part, BF_FIX_SHARE_METAL, NULL);
-  g_autoptr (BfFold) fold = bf_fold (shared);
+  g_autoptr (BfFold) fold = bf_fold (shared), before = bf_fold (part);
   BfBox left = bf_box_empty (), right = bf_box_empty ();
 
   bf_ring_extend_box (find_face (fold, "left")->outline, &left);
@@ -86,6 +86,12 @@ test_bay (void)
   g_assert_cmpfloat_with_epsilon (right.min.x, 150.0 + GAP_MM / 2.0, 1e-9);
   g_assert_cmpuint (bf_fold_count_checks (fold, BF_SEVERITY_MUST_FIX), ==, 0);
   g_assert_cmpuint (fold->blank.n_outer, ==, 1);
+  /* Of 60 asked: half the bay of 100, less half a gap, and the deduction 2·3 − π/2·2.13 of a bend.
+   */
+  g_assert_cmpfloat_with_epsilon (find_check (fold, "metal-shared", "left")->found,
+                                  50.0 - GAP_MM / 2.0 + 6.0 - G_PI_2 * 2.13, 1e-9);
+  g_assert_cmpfloat_with_epsilon (find_check (fold, "metal-shared", "right")->needed, 60.0, 1e-9);
+  g_assert_null (find_check (before, "metal-shared", NULL));
 }
 
 /* The ears share a square along its diagonal: of its side s, less half a gap at the diagonal and a
