@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "make/drill-list.h"
 
+#include "core/compare.h"
+#include "core/drills.h"
 #include "core/tolerance.h"
 
 gboolean
@@ -19,11 +21,21 @@ add_reliefs (const BfFold *fold, GArray *list)
   for (guint i = 0; i < fold->reliefs->len; i++)
     {
       const BfRelief *relief = bf_fold_relief (fold, i);
-      BfDrilled hole = { relief->at, relief->drill_mm, TRUE, relief->drill, -1 };
+      BfDrilled hole = { relief->at, relief->drill_mm, TRUE, g_intern_string (relief->drill), -1 };
 
       if (relief->drill != NULL)
         g_array_append_val (list, hole);
     }
+}
+
+/* The drill owned that is just so wide, or NULL. */
+static const char *
+drill_of (const BfFold *fold, double diameter_mm)
+{
+  g_autofree char *name = NULL;
+  double drill_mm = bf_drill_next_up (fold->part, diameter_mm, &name);
+
+  return name != NULL && bf_is_same_size (drill_mm, diameter_mm) ? g_intern_string (name) : NULL;
 }
 
 static gboolean
@@ -71,6 +83,8 @@ add_round_ends (const BfFold *fold, guint opening, GArray *list)
       hole.at = arc.centre;
       hole.diameter_mm = 2.0 * arc.radius;
       hole.by_drill = bf_is_drilled (fold, arc.radius);
+      if (hole.by_drill)
+        hole.drill = drill_of (fold, hole.diameter_mm);
       if (hole.by_drill || is_round)
         g_array_append_val (list, hole);
     }

@@ -12,7 +12,7 @@ typedef struct
   BfVec2 at; /* the centre, in the blank */
   double diameter_mm;
   gboolean by_drill; /* FALSE: a round hole that no drill makes, only in bf_centre_list() */
-  const char *drill; /* the relief's drill, "6.5 mm": the fold's string; NULL for an opening */
+  const char *drill; /* "6.5 mm", interned; NULL where no drill owned has an opening's size */
   int opening;       /* the ring of the blank that it is a hole or an end of; −1 for a relief */
 } BfDrilled;
 

@@ -173,7 +173,7 @@ draw_drills (const BfFold *fold, const BfBlankStyle *style, cairo_t *cr)
       const BfDrilled *hole = bf_drilled (centres, i);
 
       /* Of a relief only a part is seen in the outline. */
-      if (hole->drill != NULL)
+      if (hole->opening < 0)
         {
           cairo_new_sub_path (cr);
           cairo_arc (cr, hole->at.x, hole->at.y, hole->diameter_mm / 2.0, 0.0, 2.0 * G_PI);

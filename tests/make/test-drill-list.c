@@ -42,7 +42,7 @@ test_order (void)
   g_assert_cmpfloat_with_epsilon (nth (list, 1)->at.y, 60.0, 1e-9);
   g_assert_cmpfloat_with_epsilon (nth (list, 1)->at.x, 50.0, 1e-9);
   g_assert_cmpfloat_with_epsilon (nth (list, 2)->at.x, 150.0, 1e-9);
-  g_assert_null (nth (list, 2)->drill);
+  g_assert_cmpstr (nth (list, 2)->drill, ==, "5 mm");
   for (guint i = 3; i < 7; i++)
     g_assert_cmpstr (nth (list, i)->drill, ==, "6.5 mm");
   g_assert_cmpfloat (nth (list, 3)->at.x, <, nth (list, 6)->at.x);
