@@ -4,13 +4,12 @@
 
 #include <glib/gi18n.h>
 
-#include "core/compare.h"
 #include "core/drills.h"
 #include "core/tolerance.h"
 #include "core/units.h"
 #include "make/bend-notes.h"
-#include "make/drill-list.h"
 #include "paint/blank-field.h"
+#include "paint/hole-notes.h"
 
 #define NAME_ENLARGED 1.5
 
@@ -143,15 +142,6 @@ place_bend_note (Placer *placer, const BfBendResult *bend, gboolean in_full)
               find_beside (placer, label, line, to_flange) || find_past_ends (placer, label, line));
 }
 
-static gboolean
-is_in_view (const Placer *placer, BfVec2 p)
-{
-  const BfBox *view = placer->style->view;
-
-  return view == NULL ||
-         (p.x >= view->min.x && p.x <= view->max.x && p.y >= view->min.y && p.y <= view->max.y);
-}
-
 /* Places round a point, those away from the blank's middle first: a relief's free side is there,
  * and words stay off the metal. reach_mm: from the point to the words. */
 static gboolean
@@ -212,19 +202,6 @@ place_drill_note (Placer *placer, char *words, BfVec2 at, double radius_mm)
   settle (placer, label, placed);
 }
 
-/* TRUE where an opening has the same drill's note already: both ends of a slot are alike. */
-static gboolean
-is_noted (const GArray *centres, guint i)
-{
-  const BfDrilled *hole = bf_drilled (centres, i);
-
-  for (guint k = 0; k < i && hole->opening >= 0; k++)
-    if (bf_drilled (centres, k)->opening == hole->opening &&
-        bf_is_same_size (bf_drilled (centres, k)->diameter_mm, hole->diameter_mm))
-      return TRUE;
-  return FALSE;
-}
-
 /* Returns: (transfer full). */
 static char *
 hole_words (const Placer *placer, const BfDrilled *hole)
@@ -240,17 +217,34 @@ hole_words (const Placer *placer, const BfDrilled *hole)
   return g_strdup_printf (_ ("hole %s"), size);
 }
 
+/* What one hole's note says for more than itself. Returns: (transfer full). */
+static char *
+note_words (const Placer *placer, const BfDrilled *hole, BfHoleNote note)
+{
+  g_autofree char *words = hole_words (placer, hole);
+
+  if (note == BF_HOLE_ALL)
+    /* Translators: what all are, "drill 6 mm". */
+    return g_strdup_printf (_ ("all holes: %s"), words);
+  if (note == BF_HOLE_OTHERS)
+    /* Translators: what those are that have no note of their own, "drill 6 mm". */
+    return g_strdup_printf (_ ("all other holes: %s"), words);
+  return g_steal_pointer (&words);
+}
+
 static void
 place_hole_notes (Placer *placer)
 {
   g_autoptr (GArray) centres = bf_centre_list (placer->fold);
+  g_autofree BfHoleNote *notes = bf_hole_notes (centres, placer->style->view);
 
   for (guint i = 0; i < centres->len; i++)
     {
       const BfDrilled *hole = bf_drilled (centres, i);
 
-      if (is_in_view (placer, hole->at) && !is_noted (centres, i))
-        place_drill_note (placer, hole_words (placer, hole), hole->at, hole->diameter_mm / 2.0);
+      if (notes[i] != BF_HOLE_UNTOLD)
+        place_drill_note (placer, note_words (placer, hole, notes[i]), hole->at,
+                          hole->diameter_mm / 2.0);
     }
 }
 

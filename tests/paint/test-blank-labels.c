@@ -293,6 +293,55 @@ test_decimal_comma (void)
   comma_locale_end ();
 }
 
+/* ---- many holes ---------------------------------------------------------------------------- */
+
+static void
+add_holes (BfPart *part, guint n, double y_mm, double diameter_mm)
+{
+  for (guint i = 0; i < n; i++)
+    {
+      BfOpening *hole = bf_opening_new ("base", BF_OPENING_ROUND);
+
+      hole->at_mm = bf_vec2 (20.0 + 15.0 * i, y_mm);
+      hole->diameter_mm = diameter_mm;
+      g_ptr_array_add (part->openings, hole);
+    }
+}
+
+/* Up to a dozen holes of one size are told each; of more, one tells it for all, or for all that are
+ * not told by themselves. */
+static void
+test_many_holes (void)
+{
+  static const struct
+  {
+    guint n, n_others;
+    guint told, told_others;
+    const char *words;
+  } rows[] = {
+    { 12, 0, 12, 0, NULL },
+    { 13, 0, 0, 0, "all holes: drill 6 mm" },
+    { 13, 2, 0, 2, "all other holes: drill 6 mm" },
+    { 12, 12, 12, 12, NULL },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BfPart) part = make_rectangle (260.0, 120.0);
+      g_autoptr (BfFold) fold = NULL;
+      g_autoptr (GPtrArray) labels = NULL;
+
+      add_holes (part, rows[i].n, 40.0, 6.0);
+      add_holes (part, rows[i].n_others, 80.0, 8.0);
+      fold = bf_fold (part);
+      labels = labels_of (fold, NULL, 0.0);
+      g_assert_cmpuint (count_words (labels, "drill 6 mm"), ==, rows[i].told);
+      g_assert_cmpuint (count_words (labels, "drill 8 mm"), ==, rows[i].told_others);
+      if (rows[i].words != NULL)
+        g_assert_cmpuint (count_words (labels, rows[i].words), ==, 1);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -305,5 +354,6 @@ main (int argc, char **argv)
   g_test_add_func ("/blank-labels/holes", test_holes);
   g_test_add_func ("/blank-labels/decimal-comma", test_decimal_comma);
   g_test_add_func ("/blank-labels/unit", test_unit);
+  g_test_add_func ("/blank-labels/many-holes", test_many_holes);
   return g_test_run ();
 }
