@@ -181,30 +181,52 @@ are_free (const GArray *steps)
   return TRUE;
 }
 
-/* Opens the first that could be the last to be made; where none could, the first. Returns:
- * (transfer full) (element-type BfBendStep), in the order in which they were opened. */
+/* Opens a bend, and all that rise in step with it, where they could be the last to be made.
+ * Returns: (transfer full) (nullable) (element-type BfBendStep), in the order in which they were
+ * opened. */
+static GArray *
+open_if_free (Search *search, guint bend)
+{
+  GArray *steps = g_array_new (FALSE, FALSE, sizeof (BfBendStep));
+  int opened = search->opened;
+
+  open_with_group (search, bend, steps);
+  if (are_free (steps))
+    return steps;
+  close_again (search, steps, opened);
+  g_array_unref (steps);
+  return NULL;
+}
+
+/* Of those that are left the one to be opened first. */
+static guint
+first_left (Search *search)
+{
+  const guint *first = &g_array_index (search->left, guint, 0);
+
+  for (guint i = 1; i < search->left->len; i++)
+    if (compare_bends (&g_array_index (search->left, guint, i), first, search) < 0)
+      first = &g_array_index (search->left, guint, i);
+  return *first;
+}
+
+/* Opens the first that could be the last to be made; where none could, the first. Mostly the first
+ * can: only where it can't are the others put in order. Returns: as open_if_free(). */
 static GArray *
 open_one (Search *search)
 {
-  int opened = search->opened;
-  GArray *stuck;
-  guint first;
+  guint first = first_left (search);
+  GArray *steps = open_if_free (search, first);
 
-  g_array_sort_with_data (search->left, compare_bends, search);
-  first = g_array_index (search->left, guint, 0);
-  for (guint i = 0; i < search->left->len; i++)
+  for (guint i = 0; steps == NULL && i < search->left->len; i++)
+    if (g_array_index (search->left, guint, i) != first)
+      steps = open_if_free (search, g_array_index (search->left, guint, i));
+  if (steps == NULL)
     {
-      GArray *steps = g_array_new (FALSE, FALSE, sizeof (BfBendStep));
-
-      open_with_group (search, g_array_index (search->left, guint, i), steps);
-      if (are_free (steps))
-        return steps;
-      close_again (search, steps, opened);
-      g_array_unref (steps);
+      steps = g_array_new (FALSE, FALSE, sizeof (BfBendStep));
+      open_with_group (search, first, steps);
     }
-  stuck = g_array_new (FALSE, FALSE, sizeof (BfBendStep));
-  open_with_group (search, first, stuck);
-  return stuck;
+  return steps;
 }
 
 GArray *
