@@ -77,8 +77,8 @@ def a_change_is_undone_and_saved(program, folder):
 
 def a_thickness_is_typed_as_people_say_it(program, folder):
     with gui.App(program, EXAMPLES / 'spoke-tray.benchfold') as app:
-        for words, metal in [('16 ga', '1.5 mm'), ('1/16"', '1.6 mm'), ('2', '2 mm'),
-                             ('0.060 in', '1.5 mm')]:
+        for words, metal in [('16 ga', '1.52 mm'), ('1/16"', '1.59 mm'), ('2', '2 mm'),
+                             ('0.060 in', '1.52 mm')]:
             app.click(app.shown('push button', 'Metal: .*'))
             app.shown('text', 'Thickness')
             app.key('ctrl+a')
