@@ -5,6 +5,7 @@
 #include "core/tolerance.h"
 #include "fold/outline.h"
 #include "fold/overlay.h"
+#include "fold/parting-cuts.h"
 
 /* Pieces that no more than touch are one in the blank too, where they should not be: they are
  * looked at so much larger. */
@@ -28,11 +29,9 @@ clear_piece (gpointer data)
 static void
 add_piece (GArray *pieces, int flap, gboolean is_zone, BfRing *ring)
 {
-  Piece piece = { flap, is_zone, g_ptr_array_new_with_free_func ((GDestroyNotify)bf_ring_free),
-                  bf_box_empty () };
+  Piece piece = { flap, is_zone, bf_area_of_ring (ring), bf_box_empty () };
 
   bf_ring_extend_box (ring, &piece.box);
-  g_ptr_array_add (piece.area, ring);
   g_array_append_val (pieces, piece);
 }
 

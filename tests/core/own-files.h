@@ -9,8 +9,8 @@
 /* Path of a file in that folder of own things, which is made. Returns: (transfer full). */
 char *own_path (const char *folder, const char *name);
 
-/* Puts a text there. */
 /* What stands in it now. Returns: (transfer full). */
 char *get_own (const char *folder, const char *name) G_GNUC_WARN_UNUSED_RESULT;
 
+/* Puts a text there. */
 void put_own (const char *folder, const char *name, const char *text);
